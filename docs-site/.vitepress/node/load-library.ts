@@ -1,0 +1,34 @@
+import { createHash } from "node:crypto";
+import { mkdir, rename, writeFile } from "node:fs/promises";
+import { join } from "node:path";
+import { fileURLToPath, pathToFileURL } from "node:url";
+import { build } from "esbuild";
+
+const site = fileURLToPath(new URL("../..", import.meta.url));
+
+/** The repository, with references/ and packages/ in it. */
+export const repository = join(site, "..");
+
+/**
+ * The library as the build runs it. Node cannot import the packages' TypeScript, and a clean clone has no build of them,
+ * so their source is bundled first.
+ */
+export async function loadLibrary(): Promise<typeof import("./library.ts")> {
+  const { outputFiles } = await build({
+    entryPoints: [join(site, ".vitepress/node/library.ts")],
+    bundle: true,
+    format: "esm",
+    platform: "node",
+    conditions: ["chargewright-source"],
+    external: ["yaml"],
+    write: false,
+  });
+  const [{ text }] = outputFiles as [{ text: string }];
+  const folder = join(site, ".vitepress/cache");
+  const file = join(folder, `library-${createHash("sha256").update(text).digest("hex").slice(0, 16)}.mjs`);
+  await mkdir(folder, { recursive: true });
+  const whole = `${file}.${process.pid}`;
+  await writeFile(whole, text);
+  await rename(whole, file);
+  return import(pathToFileURL(file).href);
+}

@@ -1,0 +1,1 @@
+export { airDensity } from "./air-density.ts";

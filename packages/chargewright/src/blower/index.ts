@@ -1,0 +1,2 @@
+export { blowerFlow } from "./blower-flow.ts";
+export { blowerDischargeTemperature } from "./blower-discharge-temperature.ts";

@@ -1,0 +1,1 @@
+export { smokeLimitedFuel } from "./smoke-limited-fuel.ts";
