@@ -10,6 +10,7 @@ export interface Summary {
 }
 
 declare const data: Summary;
+
 export { data };
 
 export default {

@@ -76,7 +76,7 @@ function execute(relation: AnyRelation, si: Readonly<Record<string, number>>): E
   return { values: scope as Record<string, BigNumber>, residuals };
 }
 
-describe.each([...relations.values()] as AnyRelation[])("$id", (relation) => {
+describe.each([...relations.entries()] as [string, AnyRelation][])("%s", (_, relation) => {
   test("every printed equation agrees with the kernel to 1e-12 over 1000 random inputs", () => {
     fc.assert(
       fc.property(validArguments(relation), (args) => {

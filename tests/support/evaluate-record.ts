@@ -19,6 +19,8 @@ interface RecordFacts {
   /** Table, equation or example in the source. */
   readonly place?: string;
   readonly provenance: Provenance;
+  /** True where the expected value is not itself stated but a sum or quotient of stated numbers. */
+  readonly derived?: boolean;
   readonly cases: readonly RecordCase[];
   /** How the source cut its digits; rounded where it does not say. */
   readonly rounding?: "rounded" | "truncated";
@@ -58,6 +60,8 @@ export interface EvaluatedCase {
   /** The most that `deviation` may be either way, counted as it is. */
   readonly allowed: number;
   readonly within: boolean;
+  /** Whether it agrees to the stated digits alone, whatever wider tolerance the record grants. */
+  readonly asStated: boolean;
 }
 
 /**
@@ -89,7 +93,7 @@ function readEach({ kind }: UnitRecord, inputs: RecordCase["inputs"]): Record<st
   return Object.fromEntries(Object.entries(inputs).map(([name, text]) => [name, read(text, kind)]));
 }
 
-type Judgement = Pick<EvaluatedCase, "deviation" | "allowed" | "within">;
+type Judgement = Pick<EvaluatedCase, "deviation" | "allowed" | "within" | "asStated">;
 
 function judge({ tolerance, rounding }: RecordFacts, stated: Quantity, computed: Quantity): Judgement {
   const { unit } = stated;
@@ -98,11 +102,15 @@ function judge({ tolerance, rounding }: RecordFacts, stated: Quantity, computed:
   const step = unit.toSi(number + Math.sign(number || 1) * lastDigit(stated)) - unit.toSi(number);
   const scale = stated.si === 0 ? 1 : Math.abs(stated.si);
   const deviation = (computed.si - stated.si) / scale;
-  const truncated = rounding === "truncated" && tolerance === undefined;
-  const allowed = tolerance?.relative ?? (Math.abs(step) * (truncated ? 1 : 0.5)) / scale;
-  const least = truncated ? 0 : -allowed;
-  const along = truncated ? deviation * Math.sign(step) : deviation;
-  return { deviation, allowed, within: along >= least - ROUNDING && along <= allowed + ROUNDING };
+  const digit = Math.abs(step) / scale;
+  const along = deviation * Math.sign(step);
+  const asStated =
+    rounding === "truncated"
+      ? along >= -ROUNDING && along <= digit + ROUNDING
+      : Math.abs(deviation) <= digit / 2 + ROUNDING;
+  const allowed = tolerance?.relative ?? (rounding === "truncated" ? digit : digit / 2);
+  const within = tolerance === undefined ? asStated : Math.abs(deviation) <= allowed + ROUNDING;
+  return { deviation, allowed, within, asStated };
 }
 
 // Reading the value and the stated one in their units rounds each to the nearest double a few times.

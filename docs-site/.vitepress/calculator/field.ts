@@ -1,4 +1,4 @@
-import { type Kind, Quantity, read, type Unit, unitsOf, writeNumber } from "@chargewright/quantities";
+import { type Kind, type Quantity, read, type Unit, unitsOf, writeNumber } from "@chargewright/quantities";
 
 /** What stands in a field: texts as they were typed, and the symbol of the unit chosen in the menu. */
 export interface FieldState {

@@ -1,13 +1,5 @@
 import { ChargewrightError, type Quantity, read, type Unit, write } from "@chargewright/quantities";
-import {
-  type AnyRelation,
-  checkLine,
-  type Output,
-  readInput,
-  solveFor,
-  type WorkedCheck,
-  work,
-} from "chargewright";
+import { type AnyRelation, checkLine, type Output, readInput, solveFor, type WorkedCheck, work } from "chargewright";
 import { composed, unitBySymbol } from "./field.ts";
 import { type CalculatorState, inputsOf } from "./state.ts";
 
@@ -28,12 +20,14 @@ export interface Problems {
   readonly whole: string | undefined;
 }
 
-export type Computed = { readonly outcome: Outcome; readonly problems?: never } | { readonly outcome?: never; readonly problems: Problems };
+export type Computed =
+  | { readonly outcome: Outcome; readonly problems?: never }
+  | { readonly outcome?: never; readonly problems: Problems };
 
 /** Computes what a state asks for, or says what is wrong and where. */
 export function compute(relation: AnyRelation, state: CalculatorState): Computed {
   const faults: Record<string, string> = {};
-  const args: Record<string, Quantity | undefined> = {};
+  const args: Record<string, Quantity> = {};
   const attempt = <T>(name: string, call: () => T): T | undefined => {
     try {
       return call();
@@ -45,7 +39,9 @@ export function compute(relation: AnyRelation, state: CalculatorState): Computed
   for (const [name, { kind }] of inputsOf(relation)) {
     const field = state.fields[name];
     if (name === state.find || field === undefined) continue;
-    const quantity = attempt(name, () => readInput(relation, name, asTyped(relation, name, composed(field, kind), field.text)));
+    const quantity = attempt(name, () =>
+      readInput(relation, name, asTyped(relation, name, composed(field, kind), field.text)),
+    );
     if (quantity !== undefined) args[name] = quantity;
   }
   const { output, field } = state.wanted;
@@ -56,8 +52,8 @@ export function compute(relation: AnyRelation, state: CalculatorState): Computed
   if (Object.keys(faults).length > 0) return { problems: { fields: faults, whole: undefined } };
 
   try {
-    const found = state.find === undefined || goal === undefined ? undefined : findInput(relation, state, output, goal, args);
-    const all = state.find === undefined ? args : { ...args, [state.find]: found };
+    const found = goal === undefined ? undefined : findInput(relation, state, output, goal, args);
+    const all = found === undefined ? args : { ...args, [state.find as string]: found };
     const check = work(relation, all, shownUnits(relation, state, goal));
     return { outcome: { check, line: checkLine(check, all), found } };
   } catch (error) {
@@ -93,7 +89,7 @@ function findInput(
   state: CalculatorState,
   output: string,
   goal: Quantity,
-  args: Readonly<Record<string, Quantity | undefined>>,
+  args: Record<string, Quantity>,
 ): Quantity {
   const name = state.find as string;
   const { kind } = relation.inputs[name];

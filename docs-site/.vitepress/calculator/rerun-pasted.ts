@@ -1,11 +1,8 @@
-import { readInputs, type Rerun, rerun, workedMarkdown, workedText } from "chargewright";
-import { checkLine } from "chargewright";
+import { type Rerun, rerun, workedMarkdown, workedText } from "chargewright";
 import { relations } from "chargewright/registry";
 
 /** A pasted check computed anew, its other lines compared as well. */
 export interface PastedRerun extends Rerun {
-  /** The line from which the check as it comes out now can be run again. */
-  readonly line: string;
   /** Pasted lines that hold a number and stand in no worked check of these inputs: altered, or somebody's own words. */
   readonly foreign: readonly string[];
 }
@@ -17,11 +14,15 @@ export interface PastedRerun extends Rerun {
  */
 export function rerunPasted(text: string): PastedRerun {
   const again = rerun(text, (id) => relations.get(id));
-  return { ...again, line: "", foreign: foreignLines(text, again) };
+  return { ...again, foreign: foreignLines(text, again) };
 }
 
 // Forums quote with > and indent; a table's cells may be padded.
-const plain = (line: string) => line.replace(/^[\s>]+/, "").replace(/\s+/g, " ").trim();
+const plain = (line: string) =>
+  line
+    .replace(/^[\s>]+/, "")
+    .replace(/\s+/g, " ")
+    .trim();
 
 function foreignLines(text: string, { check }: Rerun): readonly string[] {
   const known = new Set([workedText(check), workedMarkdown(check)].flatMap((whole) => whole.split("\n").map(plain)));
@@ -31,5 +32,5 @@ function foreignLines(text: string, { check }: Rerun): readonly string[] {
     .filter((line) => /\d/.test(line) && !known.has(line) && !isReference(line));
 }
 
-/** The lines that carry no result: the address, the version and the line for running it again, which is compared by itself. */
+/** The lines that carry no result: the address, the version, and the line for running it again, which is compared by itself. */
 const isReference = (line: string) => /^`?chargewright \d|^https?:\/\//.test(line);

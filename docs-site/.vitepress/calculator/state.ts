@@ -70,10 +70,15 @@ export function fromPageState(
   { texts, plusMinus = {}, shownIn = {}, find }: PageState,
 ): { readonly state: CalculatorState; readonly unknown: readonly string[] } {
   const blank = blankState(relation);
-  const kinds = new Map<string, Kind>([...inputsOf(relation), ...outputsOf(relation)].map(([name, { kind }]) => [name, kind]));
+  const kinds = new Map<string, Kind>(
+    [...inputsOf(relation), ...outputsOf(relation)].map(([name, { kind }]) => [name, kind]),
+  );
   const inputs = new Set(Object.keys(blank.fields));
-  const known = (record: Readonly<Record<string, string>>, ending: string, sound: (name: string, text: string) => boolean) =>
-    Object.entries(record).flatMap(([name, text]) => (sound(name, text) ? [] : [`${name}${ending} = ${text}`]));
+  const known = (
+    record: Readonly<Record<string, string>>,
+    ending: string,
+    sound: (name: string, text: string) => boolean,
+  ) => Object.entries(record).flatMap(([name, text]) => (sound(name, text) ? [] : [`${name}${ending} = ${text}`]));
   const sought = find !== undefined && inputs.has(find) ? find : undefined;
   const goal = sought === undefined ? undefined : outputsOf(relation).find(([name]) => Object.hasOwn(texts, name))?.[0];
   const typed = (name: string) => inputs.has(name) || name === goal;

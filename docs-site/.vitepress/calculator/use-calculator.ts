@@ -46,7 +46,10 @@ export function useCalculator(relation: AnyRelation) {
   function chooseUnit(name: string, symbol: string): void {
     const field = fieldOf(name);
     // A preset has no number to convert; its unit only matters where the input is sought.
-    if (isPreset(relation, name, field.text)) return putField(name, { ...field, unit: symbol });
+    if (isPreset(relation, name, field.text)) {
+      putField(name, { ...field, unit: symbol });
+      return;
+    }
     if (symbol === unitOf(name)) return;
     const before = typed.get(name) ?? { ...field, unit: unitOf(name) };
     typed.set(name, before);
@@ -54,14 +57,15 @@ export function useCalculator(relation: AnyRelation) {
   }
 
   function sought(name: string | undefined): void {
-    if (name === undefined) return edit({ find: undefined });
     const { fields, wanted } = state.value;
-    edit({
-      find: name,
-      // The value that is found is shown in the unit that was typed.
-      fields: { ...fields, [name]: { ...fieldOf(name), unit: unitOf(name) } },
-      wanted: wanted.field.text === "" ? wantedNow(wanted.output) : wanted,
-    });
+    if (name === undefined) edit({ find: undefined });
+    else
+      edit({
+        find: name,
+        // The value that is found is shown in the unit that was typed.
+        fields: { ...fields, [name]: { ...fieldOf(name), unit: unitOf(name) } },
+        wanted: wanted.field.text === "" ? wantedNow(wanted.output) : wanted,
+      });
   }
 
   /** The value an output has now, to be wished otherwise. */
@@ -73,8 +77,9 @@ export function useCalculator(relation: AnyRelation) {
   }
 
   function showOutput(output: string, symbol: string): void {
-    if (state.value.find !== undefined && output === state.value.wanted.output) return chooseUnit(output, symbol);
-    edit({ shownIn: { ...state.value.shownIn, [output]: symbol } });
+    const { find, wanted } = state.value;
+    if (find !== undefined && output === wanted.output) chooseUnit(output, symbol);
+    else edit({ shownIn: { ...state.value.shownIn, [output]: symbol } });
   }
 
   function reset(): void {
@@ -94,7 +99,8 @@ export function useCalculator(relation: AnyRelation) {
       if (page === undefined) return;
       const { state: linked, unknown } = fromPageState(relation, page);
       state.value = linked;
-      notice.value = unknown.length === 0 ? "" : `This link says more than this calculator knows; left out: ${unknown.join("; ")}.`;
+      notice.value =
+        unknown.length === 0 ? "" : `This link says more than this calculator knows; left out: ${unknown.join("; ")}.`;
     } catch (error) {
       notice.value = `This link cannot be read: ${error instanceof Error ? error.message : String(error)}. The demo build's values are shown.`;
     }

@@ -25,29 +25,52 @@ function recordPart(library: Library, { record, source, cases }: Evaluated): str
     ["Place", place],
     ["Seen", source?.seen],
     ["Computed with", program === undefined ? undefined : `${program.name} ${program.version}`],
-    ["Tolerance", tolerance === undefined ? undefined : `${percent(library, tolerance.relative)}: ${tolerance.because}`],
+    [
+      "Tolerance",
+      tolerance === undefined ? undefined : `${percent(library, tolerance.relative)}: ${tolerance.because}`,
+    ],
     ["Disagrees", disagrees],
     ["Note", note],
   ];
-  const list = facts.flatMap(([name, value]) => (value === undefined ? [] : [`<dt>${name}</dt><dd>${text(value.trim())}</dd>`]));
+  const list = facts.flatMap(([name, value]) =>
+    value === undefined ? [] : [`<dt>${name}</dt><dd>${text(value.trim())}</dd>`],
+  );
   const rows = cases.map((each) => row(library, each)).join("");
-  const head = ["Given", "Stated", "Computed", "Deviation", "Allowed", ""].map((each) => `<th scope="col">${each}</th>`).join("");
+  const head = ["Given", "Stated", "Computed", "Deviation", "Allowed", ""]
+    .map((each) => `<th scope="col">${each}</th>`)
+    .join("");
   return [
     `<section class="record" id="${id}" v-pre>`,
     `<h3>${text(title)} <span class="provenance ${provenance}">${provenance}</span></h3>`,
     `<dl>${list.join("")}</dl>`,
     `<div class="table-box" tabindex="0" role="group" aria-label="Values of: ${text(title)}"><table><thead><tr>${head}</tr></thead><tbody>${rows}</tbody></table></div>`,
     "</section>",
-  ].join("").replaceAll("\n", " ");
+  ]
+    .join("")
+    .replaceAll("\n", " ");
 }
 
-function row(library: Library, { inputs, output, statedText, stated, computed, deviation, allowed, within }: EvaluatedCase): string {
+function row(
+  library: Library,
+  { inputs, output, statedText, stated, computed, deviation, allowed, within }: EvaluatedCase,
+): string {
   const names = Object.keys(inputs);
-  const given = names.length === 1 && names[0] === output ? (inputs[output] as string) : Object.entries(inputs).map(([name, value]) => `${name} ${value}`).join("; ");
+  const given =
+    names.length === 1 && names[0] === output
+      ? (inputs[output] as string)
+      : Object.entries(inputs)
+          .map(([name, value]) => `${name} ${value}`)
+          .join("; ");
   const named = output === names[0] ? "" : `${output} `;
   const exact = { digits: Math.min((stated.digits ?? 6) + 2, 15) };
   const bare = computed.unit(computed.in(computed.unit));
-  const cells = [given, `${named}${statedText}`, library.write(bare, exact), signed(library, deviation), `± ${percent(library, allowed)}`];
+  const cells = [
+    given,
+    `${named}${statedText}`,
+    library.write(bare, exact),
+    signed(library, deviation),
+    `± ${percent(library, allowed)}`,
+  ];
   const verdict = within ? '<td class="within">within</td>' : '<td class="beyond">beyond</td>';
   return `<tr>${cells.map((cell) => `<td>${text(cell)}</td>`).join("")}${verdict}</tr>`;
 }
@@ -60,5 +83,7 @@ function signed(library: Library, deviation: number): string {
 }
 
 function citation({ by, title, year, where }: NonNullable<Evaluated["source"]>): string {
-  return [`${by}: ${title}`, year === undefined ? undefined : String(year), where].filter((part) => part !== undefined).join(", ");
+  return [`${by}: ${title}`, year === undefined ? undefined : String(year), where]
+    .filter((part) => part !== undefined)
+    .join(", ");
 }

@@ -50,12 +50,14 @@ export function evidence(library: Library): readonly EvidenceChapter[] {
   });
   const units = all.filter(({ record }) => "unit" in record);
   const kinds = [...new Set(units.flatMap(({ record }) => ("unit" in record ? [record.kind] : [])))];
-  const unitGroups = kinds.map((kind): EvidenceGroup => ({
-    id: kind,
-    title: kindTitle(library, kind),
-    relation: false,
-    records: units.filter(({ record }) => "unit" in record && record.kind === kind),
-  }));
+  const unitGroups = kinds.map(
+    (kind): EvidenceGroup => ({
+      id: kind,
+      title: kindTitle(library, kind),
+      relation: false,
+      records: units.filter(({ record }) => "unit" in record && record.kind === kind),
+    }),
+  );
   return [...chapters, { subject: "units", title: "Units", groups: unitGroups }];
 }
 
@@ -67,6 +69,7 @@ function kindTitle({ kindFacts }: Library, kind: Parameters<Library["kindFacts"]
 /** How many stated values of a list of records stand on which word. */
 export function totals(records: readonly Evaluated[]): ReadonlyMap<Provenance, number> {
   const counts = new Map<Provenance, number>(provenances.map((each) => [each, 0]));
-  for (const { record, cases } of records) counts.set(record.provenance, (counts.get(record.provenance) ?? 0) + cases.length);
+  for (const { record, cases } of records)
+    counts.set(record.provenance, (counts.get(record.provenance) ?? 0) + cases.length);
   return counts;
 }

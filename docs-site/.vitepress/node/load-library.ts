@@ -23,7 +23,7 @@ export async function loadLibrary(): Promise<typeof import("./library.ts")> {
     external: ["yaml"],
     write: false,
   });
-  const [{ text }] = outputFiles as [{ text: string }];
+  const text = outputFiles.map((output) => output.text).join("");
   const folder = join(site, ".vitepress/cache");
   const file = join(folder, `library-${createHash("sha256").update(text).digest("hex").slice(0, 16)}.mjs`);
   await mkdir(folder, { recursive: true });

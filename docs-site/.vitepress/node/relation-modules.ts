@@ -16,10 +16,13 @@ export function relationModules({ exported }: Awaited<ReturnType<typeof loadLibr
     resolveId: (id: string) => (id === INDEX || id.startsWith(ONE) ? `\0${id}` : undefined),
     load(id: string): string | undefined {
       if (id === `\0${INDEX}`) {
-        const loaders = [...names.keys()].map((each) => `${JSON.stringify(each)}: () => import(${JSON.stringify(ONE + each)})`);
+        const loaders = [...names.keys()].map(
+          (each) => `${JSON.stringify(each)}: () => import(${JSON.stringify(ONE + each)})`,
+        );
         return `export const loaders = {${loaders.join(",\n")}};`;
       }
-      if (id.startsWith(`\0${ONE}`)) return `export { ${names.get(id.slice(ONE.length + 1))} as default } from "chargewright";`;
+      if (id.startsWith(`\0${ONE}`))
+        return `export { ${names.get(id.slice(ONE.length + 1))} as default } from "chargewright";`;
       return undefined;
     },
   };

@@ -67,14 +67,15 @@ function build<K extends Kind>(kind: K, definition: UnitDefinition, conversion: 
   const qualifier = qualifiers[kind];
   const label = qualifier === undefined ? definition.symbol : `${definition.symbol} ${qualifier}`;
   const make = (value: number, plusMinus = 0): Quantity<K> => {
+    if (typeof value !== "number" || typeof plusMinus !== "number")
+      refuse(kind, label, value, plusMinus, false, undefined);
     const si = toSi(value);
+    const uncertainty = plusMinus === 0 ? 0 : uncertaintyToSi(plusMinus, si);
+    const exists = si >= least && si <= Number.MAX_VALUE;
     // Written so that NaN fails it.
-    if (
-      !(si >= least && si <= Number.MAX_VALUE && plusMinus >= 0 && plusMinus <= Number.MAX_VALUE) ||
-      typeof value !== "number"
-    )
-      refuse(kind, label, value, plusMinus, least === 0 ? fromSi(0) : undefined);
-    return new Quantity(kind, si, unit, plusMinus === 0 ? 0 : uncertaintyToSi(plusMinus, si), undefined, undefined);
+    if (!(exists && uncertainty >= 0 && uncertainty <= Number.MAX_VALUE))
+      refuse(kind, label, value, plusMinus, exists, least === 0 ? fromSi(0) : undefined);
+    return new Quantity(kind, si, unit, uncertainty, undefined, undefined);
   };
   const unit: Unit<K> = Object.assign(make, {
     kind,
@@ -88,7 +89,14 @@ function build<K extends Kind>(kind: K, definition: UnitDefinition, conversion: 
   return unit;
 }
 
-function refuse(kind: Kind, label: string, value: unknown, plusMinus: unknown, least: number | undefined): never {
+function refuse(
+  kind: Kind,
+  label: string,
+  value: unknown,
+  plusMinus: unknown,
+  exists: boolean,
+  least: number | undefined,
+): never {
   const { name, example } = kindFacts(kind);
   const range = least === undefined ? `a finite ${name} in ${label}` : `${least} ${label} or more`;
   const details = { value, range, unit: label };
@@ -98,7 +106,8 @@ function refuse(kind: Kind, label: string, value: unknown, plusMinus: unknown, l
       `${name}: ${String(value)} ${label} is not a number; needs ${range}, such as "${example}"`,
       details,
     );
-  if (!(typeof plusMinus === "number" && plusMinus >= 0 && plusMinus <= Number.MAX_VALUE))
+  // A value that exists was refused for its ±, which may also be too large for SI.
+  if (exists || !(typeof plusMinus === "number" && plusMinus >= 0 && plusMinus <= Number.MAX_VALUE))
     throw new ChargewrightError(
       "not-a-number",
       `${name}: ± ${String(plusMinus)} ${label} is not an uncertainty; needs a finite number, 0 or more`,

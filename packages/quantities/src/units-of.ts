@@ -15,8 +15,10 @@ import * as mass from "./units/mass.ts";
 import * as power from "./units/power.ts";
 import * as pressure from "./units/pressure.ts";
 import * as ratio from "./units/ratio.ts";
+import * as roadLoad from "./units/road-load.ts";
 import * as rotationalSpeed from "./units/rotational-speed.ts";
 import * as speed from "./units/speed.ts";
+import * as spring from "./units/spring.ts";
 import * as standardFlow from "./units/standard-flow.ts";
 import * as temperature from "./units/temperature.ts";
 import * as time from "./units/time.ts";
@@ -93,19 +95,39 @@ const table: { readonly [K in Kind]: readonly Unit<K>[] } = {
   volumePerStroke: [volume.mm3PerStroke, volume.cm3PerStroke, volume.cm3Per1000Strokes, volume.m3PerStroke],
   massPerLength: [mass.gPerKm, mass.gPerMile, mass.kgPerM],
   massPerVolume: [mass.mgPerL, mass.gPerM3, mass.kgPerM3OfCharge],
+  massPerFuelVolume: [
+    fuel.kgPerLOfFuel,
+    fuel.gPerLOfFuel,
+    fuel.kgPerM3OfFuel,
+    fuel.gPerGallonUSOfFuel,
+    fuel.kgPerGallonUSOfFuel,
+    fuel.lbPerGallonUSOfFuel,
+  ],
   time: [time.second, time.ms, time.us, time.minute, time.hour, time.day],
   frequency: [time.hertz, time.kHz, time.stepsPerS],
   speed: [speed.kmh, speed.mPerS, speed.mph, speed.ftPerS, speed.ftPerMin, speed.knot],
   acceleration: [speed.mPerS2, speed.gravity, speed.ftPerS2],
   rotationalSpeed: [rotationalSpeed.rpm, rotationalSpeed.revPerS, rotationalSpeed.radPerS],
   force: [force.N, force.kN, force.lbf, force.ozf, force.kgf],
+  forcePerSpeed: [roadLoad.NPerKmh, roadLoad.NPerMPerS, roadLoad.lbfPerMph],
+  forcePerSpeedSquared: [roadLoad.NPerKmh2, roadLoad.NPerMPerS2, roadLoad.lbfPerMph2],
+  springRate: [spring.NPerMm, spring.NPerM, spring.lbfPerIn],
   torque: [torque.Nm, torque.mNm, torque.Ncm, torque.lbfFt, torque.lbfIn, torque.kgfM],
   absolutePressure: pressureUnits,
   gaugePressure: pressureUnits.map((unit) => unit.gauge),
   pressureDifference: pressureUnits.map((unit) => unit.difference),
   temperature: temperatureUnits,
   temperatureDifference: temperatureUnits.map((unit) => unit.difference),
-  density: [density.kgPerM3, density.gPerL, density.kgPerL, density.gPerCm3, density.lbPerFt3, density.slugPerFt3],
+  density: [
+    density.kgPerM3,
+    density.gPerL,
+    density.kgPerL,
+    density.gPerCm3,
+    density.lbPerFt3,
+    density.lbPerGallonUS,
+    density.lbPerGallonImperial,
+    density.slugPerFt3,
+  ],
   volumeFlow: [
     flow.m3PerH,
     flow.m3PerMin,
@@ -182,6 +204,14 @@ const table: { readonly [K in Kind]: readonly Unit<K>[] } = {
   heatCapacity: [heat.kJPerK, heat.JPerK, heat.BtuPerF],
   thermalConductance: [heat.WPerK, heat.kWPerK, heat.BtuPerHF],
   heatingValue: [heat.MJPerKg, heat.kJPerKg, heat.JPerKg, heat.kWhPerKg, heat.kcalPerKg, heat.BtuPerLb],
+  energyPerVolume: [
+    heat.MJPerL,
+    heat.kJPerL,
+    heat.kWhPerL,
+    heat.JPerM3,
+    heat.BtuPerGallonUS,
+    heat.BtuPerGallonImperial,
+  ],
   dynamicViscosity: [
     viscosity.uPaS,
     viscosity.mPaS,

@@ -27,6 +27,7 @@ import {
   K,
   type Kind,
   kinds,
+  km,
   lb,
   lbf,
   lbfFt,
@@ -228,8 +229,14 @@ describe("making quantities", () => {
     "%s is not a number",
     (value) => expect(() => psi(value)).toThrow(expect.objectContaining({ code: "not-a-number" })),
   );
-  test.each([-1, Number.NaN, Number.POSITIVE_INFINITY])("± %s is not an uncertainty", (plusMinus) =>
-    expect(() => psi(10, plusMinus)).toThrow(expect.objectContaining({ code: "not-a-number" })),
+  test.each([10n, Symbol("ten"), {}, null])("%o is not a number either", (value) =>
+    expect(() => psi(value as unknown as number)).toThrow(expect.objectContaining({ code: "not-a-number" })),
+  );
+  test("± too large for SI is refused", () =>
+    expect(() => km(1, 1e308)).toThrow(expect.objectContaining({ code: "not-a-number", value: 1e308 })));
+  test.each([-1, Number.NaN, Number.POSITIVE_INFINITY, "1" as unknown as number])(
+    "± %s is not an uncertainty",
+    (plusMinus) => expect(() => psi(10, plusMinus)).toThrow(expect.objectContaining({ code: "not-a-number" })),
   );
   test("nothing lies below absolute zero or perfect vacuum", () => {
     expect(() => degF(-460)).toThrow(expect.objectContaining({ code: "out-of-range", range: "-459.67 °F or more" }));

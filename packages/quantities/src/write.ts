@@ -46,9 +46,14 @@ export function write<K extends Kind>(quantity: Quantity<K>, options: WriteOptio
     const spread = plusMinus === 0 ? "" : ` ± ${lay(new Decimal(plusMinus))}`;
     return withUnit(`${lay(new Decimal(exact))}${spread}`, unit, plusMinus !== 0);
   }
-  if (plusMinus === 0) return withUnit(plain(value, digits as number | undefined, decimals), unit, false);
+  if (plusMinus === 0)
+    return withUnit(plain(value, digits as number | undefined, decimals, sizeOf(value, unit)), unit, false);
   // The digits a text was stated with do not matter once the uncertainty says how many have meaning.
-  return withUnit(paired(value, plusMinus, options.digits as number | undefined, decimals), unit, true);
+  return withUnit(
+    paired(value, plusMinus, options.digits as number | undefined, decimals, sizeOf(value, unit)),
+    unit,
+    true,
+  );
 }
 
 /**
@@ -86,9 +91,22 @@ function check(digits: number | "all" | undefined, decimals: number | undefined)
     );
 }
 
-/** The decimal number that stands for a double: without the noise of conversion unless more digits are wanted. */
-function decimalOf(value: number, digits: number): Decimal {
-  return new Decimal(digits > SOUND_DIGITS ? value.toPrecision(digits) : value.toPrecision(SOUND_DIGITS));
+/**
+ * The decimal number that stands for a double: without the noise of conversion unless more digits are wanted. `size` is
+ * the magnitude in which the double was held: a temperature near 0 °C has the noise of 273 K.
+ */
+function decimalOf(value: number, digits: number, size = Math.abs(value)): Decimal {
+  if (digits > SOUND_DIGITS) return new Decimal(value.toPrecision(digits));
+  const number = new Decimal(value.toPrecision(SOUND_DIGITS));
+  return size > Math.abs(value) ? roundAt(number, new Decimal(size).e - SOUND_DIGITS + 1) : number;
+}
+
+/** The magnitude in which a number in a unit was held: from absolute zero for a scale with a zero of its own. */
+function sizeOf(value: number, unit: Unit): number {
+  const origin = unit.fromSi(0);
+  return Number.isFinite(origin)
+    ? Math.max(Math.abs(value), Math.abs(value - origin), Math.abs(origin))
+    : Math.abs(value);
 }
 
 /** Rounds half to even so that the last digit has the weight 10^place. */
@@ -100,16 +118,27 @@ function roundAt(number: Decimal, place: number): Decimal {
   return number.abs().gt(new Decimal(`5e${place - 1}`)) ? (number.isNegative() ? unit.neg() : unit) : new Decimal(0);
 }
 
-function plain(value: number, digits: number | undefined, decimals: number | undefined): string {
-  if (decimals !== undefined) return lay(roundAt(decimalOf(value, SOUND_DIGITS), -decimals), -decimals);
+function plain(
+  value: number,
+  digits: number | undefined,
+  decimals: number | undefined,
+  size = Math.abs(value),
+): string {
+  if (decimals !== undefined) return lay(roundAt(decimalOf(value, SOUND_DIGITS, size), -decimals), -decimals);
   const count = digits ?? DEFAULT_DIGITS;
-  const number = decimalOf(value, count).toSignificantDigits(count, Decimal.ROUND_HALF_EVEN);
+  const number = decimalOf(value, count, size).toSignificantDigits(count, Decimal.ROUND_HALF_EVEN);
   if (digits === undefined) return lay(number);
   return lay(number, (number.isZero() ? 0 : number.e) - count + 1);
 }
 
-function paired(value: number, plusMinus: number, digits: number | undefined, decimals: number | undefined): string {
-  const number = decimalOf(value, SOUND_DIGITS);
+function paired(
+  value: number,
+  plusMinus: number,
+  digits: number | undefined,
+  decimals: number | undefined,
+  size: number,
+): string {
+  const number = decimalOf(value, SOUND_DIGITS, size);
   const spread = decimalOf(plusMinus, SOUND_DIGITS);
   const second = spread.toSignificantDigits(2, Decimal.ROUND_HALF_EVEN).e - 1;
   const wanted = decimals !== undefined ? -decimals : digits !== undefined ? number.e - digits + 1 : second;
@@ -154,10 +183,7 @@ function withUnit(text: string, unit: Unit, spread: boolean): string {
 
 /** The shortest number that `unit` turns into the very SI value, or the nearest if no double does. */
 function faithful(value: number, si: number, unit: Unit): number {
-  const origin = unit.fromSi(0);
-  // Near the zero of a temperature scale the step that matters is that of the absolute temperature.
-  const size = Number.isFinite(origin) ? Math.max(Math.abs(value), Math.abs(value - origin)) : Math.abs(value);
-  const step = size * 2 ** -53;
+  const step = sizeOf(value, unit) * 2 ** -53;
   for (let digits = 1; digits <= MOST_DIGITS; digits++) {
     for (const shift of [0, 1, -1, 2, -2, 3, -3]) {
       const tried = Number((value + shift * step).toPrecision(digits));

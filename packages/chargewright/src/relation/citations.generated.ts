@@ -57,6 +57,19 @@ export const citations = {
   "cengel-boles-thermodynamics": {"id":"cengel-boles-thermodynamics","by":"Y. A. Cengel, M. A. Boles","title":"Thermodynamics: An Engineering Approach","where":"McGraw-Hill"},
   "cfr-40-1065-656": {"id":"cfr-40-1065-656","by":"US Environmental Protection Agency","title":"Engine-testing procedures: calculation of fuel properties","year":2024,"where":"40 CFR 1065.656 (89 FR 29810, 22 April 2024)"},
   "naca-roots-ware-1926": {"id":"naca-roots-ware-1926","by":"M. Ware","title":"Description and laboratory tests of a Roots type aircraft engine supercharger","year":1926,"where":"NACA Technical Report 230"},
+  "afdc-biodiesel": {"id":"afdc-biodiesel","by":"US Department of Energy, Alternative Fuels Data Center","title":"Biodiesel Fuel Basics","where":"https://afdc.energy.gov/fuels/biodiesel-basics"},
+  "api-mpms-11-1": {"id":"api-mpms-11-1","by":"American Petroleum Institute and ASTM International","title":"Petroleum measurement tables, generalized products (Table 54B)","where":"API MPMS chapter 11.1, ASTM D1250"},
+  "api-gravity": {"id":"api-gravity","by":"American Petroleum Institute","title":"Definition of API gravity: 141.5 over the specific gravity 60/60 °F, less 131.5","where":"also 40 CFR 92.113, test fuel type 2-D: API 32 to 37"},
+  "astm-d4868": {"id":"astm-d4868","by":"ASTM International","title":"Estimation of Net and Gross Heat of Combustion of Burner and Diesel Fuels","where":"ASTM D4868, after NBS Miscellaneous Publication 97"},
+  "epa-co2-factors": {"id":"epa-co2-factors","by":"US Environmental Protection Agency","title":"Greenhouse gas equivalencies: 10 180 g of carbon dioxide per US gallon of diesel","year":2023,"where":"EPA-420-F-23-014"},
+  "eia-co2-factors": {"id":"eia-co2-factors","by":"US Energy Information Administration","title":"Frequently asked questions: carbon dioxide from burning fuels","where":"eia.gov, FAQ 307; also energy.gov, fact of the week 576"},
+  "asabe-d497": {"id":"asabe-d497","by":"American Society of Agricultural and Biological Engineers","title":"Agricultural machinery management data: diesel fuel consumption","where":"ASABE D497.7, after R. Grisso, M. Kocher, D. Vaughan, Applied Engineering in Agriculture 20(5), 553-561 (2004)"},
+  "naca-262": {"id":"naca-262","by":"National Advisory Committee for Aeronautics","title":"Friction of aviation engines","where":"NACA Technical Report 262"},
+  "rayner-joel": {"id":"rayner-joel","by":"Rayner Joel","title":"Basic Engineering Thermodynamics"},
+  "kates-diesel": {"id":"kates-diesel","by":"E. J. Kates","title":"Diesel and High Compression Gas Engines, Fundamentals"},
+  "marine-engineering-text": {"id":"marine-engineering-text","by":"Authors of an open textbook of marine engineering","title":"Introduction to marine engineering, chapter on diesel power"},
+  "cfr-40-1065-655": {"id":"cfr-40-1065-655","by":"US Environmental Protection Agency","title":"Engine-testing procedures: chemical balances, default fuel composition","where":"40 CFR 1065.655(e)"},
+  "combustion-laboratory-data": {"id":"combustion-laboratory-data","by":"Authors of a student repository","title":"Exhaust gas analysis of a single-cylinder diesel, 104 by 85 mm, 1500 rpm"},
 } as const satisfies Readonly<Record<string, Citation>>;
 
 /** Id of a source in references/sources.yaml. */

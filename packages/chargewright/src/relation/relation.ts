@@ -11,7 +11,7 @@ import type {
   SiInputs,
   SiOutputs,
 } from "./declaration.ts";
-import { type Gauge, propagate } from "./propagate.ts";
+import { type Gauge, propagate, type ViewKernel } from "./propagate.ts";
 import { refuseContradiction, refuseInput, refuseResult, refuseUnknown } from "./refuse.ts";
 import { siView } from "./si-view.ts";
 import { spreadUncertainty } from "./spread.ts";
@@ -118,9 +118,10 @@ export function relation<
   const requires = declaration.requires ?? [];
   const inputs = Object.entries(declaration.inputs).map(planInput);
   const outputs = Object.entries(declaration.outputs).map((entry) => planOutput(entry, declaration.inputs));
-  const kernel = compute as (si: Record<string, number>) => Record<string, number>;
+  const kernel = compute as unknown as ViewKernel;
   const names = inputs.map(({ name }) => name);
   const everything = 2 ** names.length - 1;
+  const outputNames = outputs.map(({ name }) => name);
   const slots = new Map(names.map((name, slot) => [name, slot]));
   // One view for all calls: the kernel has read it before the next call can write it.
   const si = siView(names);
@@ -166,13 +167,14 @@ export function relation<
     for (const requirement of requires)
       if (!requirement.holds(si as unknown as SiComplete<I>)) refuseContradiction(self, requirement, args);
 
-    const values = kernel(si as unknown as Record<string, number>);
-    const spreads = uncertain ? propagate(kernel, si.copy(), values, gauges(args)) : undefined;
+    const values = kernel(si);
+    const spreads = uncertain ? propagate(kernel, si, values, outputNames, gauges(args)) : undefined;
     const results: Record<string, Quantity> = {};
-    for (const plan of outputs) {
+    for (let i = 0; i < outputs.length; i++) {
+      const plan = outputs[i] as OutputPlan;
       const value = values[plan.name] as number;
       if (!(value >= plan.least && value <= Number.MAX_VALUE)) refuseResult(self, plan.name, value);
-      const spread = spreads?.[plan.name];
+      const spread = spreads?.[i];
       results[plan.name] = new Quantity(
         plan.kind,
         value,
@@ -186,10 +188,10 @@ export function relation<
   };
 
   const gauges = (args: Record<string, Quantity | undefined>): Gauge[] =>
-    inputs.flatMap(({ name, spread }) => {
-      const quantity = args[name];
+    inputs.flatMap(({ name: input, spread }, slot) => {
+      const quantity = args[input];
       const uncertainty = quantity === undefined ? spread : quantity.uncertainty;
-      return uncertainty === 0 ? [] : [{ input: name, uncertainty, assumed: quantity === undefined }];
+      return uncertainty === 0 ? [] : [{ input, slot, uncertainty, assumed: quantity === undefined }];
     });
 
   const self = Object.assign(call, facts, {

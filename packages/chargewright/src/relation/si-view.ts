@@ -5,8 +5,6 @@
  */
 export interface SiView {
   readonly values: Float64Array;
-  /** The values as a plain object. */
-  copy(): Record<string, number>;
 }
 
 /** A view whose property of each name reads the array element of the same rank. */
@@ -14,6 +12,5 @@ export function siView(names: readonly string[]): SiView {
   const values = new Float64Array(names.length);
   const properties = names.map((name, slot) => [name, { get: () => values[slot] as number }]);
   const prototype = Object.defineProperties({}, Object.fromEntries(properties));
-  const copy = () => Object.fromEntries(names.map((name, slot) => [name, values[slot] as number]));
-  return Object.assign(Object.create(prototype), { values, copy });
+  return Object.assign(Object.create(prototype), { values });
 }

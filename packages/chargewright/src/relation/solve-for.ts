@@ -42,28 +42,32 @@ export function solveFor<
   const at = (si: number) => call({ ...others, [name]: fromSi(si, input.unit) });
   const reach = reachOf(relation, name, output, others);
   const miss = (si: number) => reach(si) - goal.si;
-  const points = grid(input);
+  const points = withEdges(grid(input), miss);
   const misses = points.map(miss);
+  if (misses.every((each) => each === misses[0]) && !Number.isNaN(misses[0]))
+    throw new ChargewrightError("no-solution", `${output} does not depend on it`, { relation: relation.id, input: name });
   const roots: number[] = [];
   points.forEach((point, i) => {
+    const here = misses[i] as number;
     const next = misses[i + 1];
-    if (misses[i] === 0) roots.push(point);
-    else if (next !== undefined && next !== 0 && (misses[i] as number) > 0 !== next > 0) {
+    if (here === 0) roots.push(point);
+    else if (next !== undefined && here * next < 0) {
       const root = bracketedRoot(miss, point, points[i + 1] as number);
       if (root !== undefined) roots.push(root);
     }
   });
   // The kernel also has a value where the relation refuses, and changes sign at a pole: both are no solutions.
+  const scale = Math.max(Math.abs(goal.si), ...misses.filter(Number.isFinite).map(Math.abs));
   const found = roots.filter((root) => {
     const result = accepted(() => at(root)[output] as Quantity);
-    return result !== undefined && Math.abs(result.si - goal.si) <= 1e-9 * Math.max(Math.abs(goal.si), Number.MIN_VALUE);
+    return result !== undefined && Math.abs(result.si - goal.si) <= 1e-9 * scale;
   });
   const [root, ...more] = found;
   const shown = input.unit as Unit<I[N]["unit"]["kind"]>;
   if (root === undefined) {
     const inside = points.filter((point) => accepted(() => at(point)) !== undefined);
     refuseNoSolution(relation, name, output, goal, inside, inside.map(miss));
-  };
+  }
   if (more.length > 0)
     throw new ChargewrightError(
       "several-solutions",
@@ -120,6 +124,21 @@ function grid({ unit, range }: Input): number[] {
     const part = i / STRETCHES;
     if (i === STRETCHES) return most;
     return wide ? least * (most / least) ** part : least + part * (most - least);
+  });
+}
+
+/** The points, and beside each end of a stretch on which nothing can be computed the last point at which something can. */
+function withEdges(points: readonly number[], f: (x: number) => number): number[] {
+  return points.flatMap((point, i) => {
+    const next = points[i + 1];
+    if (next === undefined || Number.isNaN(f(point)) === Number.isNaN(f(next))) return [point];
+    let [computable, not] = Number.isNaN(f(point)) ? [next, point] : [point, next];
+    for (;;) {
+      const middle = (computable + not) / 2;
+      if (middle === computable || middle === not) return [point, computable];
+      if (Number.isNaN(f(middle))) not = middle;
+      else computable = middle;
+    }
   });
 }
 

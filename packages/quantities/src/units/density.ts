@@ -51,6 +51,24 @@ export const lbPerFt3 = /* @__PURE__ */ unit("density", {
   spellings: ["lbm/ft³"],
   words: ["lb/ft3", "lbs/ft3", "lb/cu ft", "lbs/cu ft", "pcf"],
 });
+export const lbPerGallonUS = /* @__PURE__ */ unit("density", {
+  symbol: "lb/gal (US)",
+  name: "pound per gallon (US)",
+  factor: 119.82642731689663,
+  exact: "0.45359237 / (231 * 0.0254^3)",
+  source: sp811,
+  ucum: "[lb_av]/[gal_us]",
+  words: ["lb/us gal", "lbs/us gal", "lb/gal us", "lb/gallon (us)"],
+});
+export const lbPerGallonImperial = /* @__PURE__ */ unit("density", {
+  symbol: "lb/gal (imperial)",
+  name: "pound per gallon (imperial)",
+  factor: 99.7763726631017,
+  exact: "0.45359237 / 0.00454609",
+  source: sp811,
+  ucum: "[lb_av]/[gal_br]",
+  words: ["lb/imp gal", "lbs/imp gal", "lb/gal imperial", "lb/gallon (imperial)"],
+});
 export const slugPerFt3 = /* @__PURE__ */ unit("density", {
   symbol: "slug/ft³",
   name: "slug per cubic foot",

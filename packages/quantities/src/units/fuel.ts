@@ -153,3 +153,61 @@ export const perM = /* @__PURE__ */ unit("absorptionCoefficient", {
   ucum: "/m",
   spellings: ["m-1"],
 });
+
+/** Mass of something that one volume of fuel makes or holds; no density. */
+export const kgPerLOfFuel = /* @__PURE__ */ unit("massPerFuelVolume", {
+  symbol: "kg/L",
+  name: "kilogram per litre of fuel",
+  factor: 1000,
+  exact: "1 / 0.001",
+  source: siBrochure,
+  ucum: "kg/L",
+  spellings: ["kg/l"],
+  words: ["kg/litre", "kg/liter"],
+});
+export const gPerLOfFuel = /* @__PURE__ */ unit("massPerFuelVolume", {
+  symbol: "g/L",
+  name: "gram per litre of fuel",
+  factor: 1,
+  exact: "0.001 / 0.001",
+  source: siBrochure,
+  ucum: "g/L",
+  spellings: ["g/l"],
+  words: ["g/litre", "g/liter"],
+});
+export const kgPerM3OfFuel = /* @__PURE__ */ unit("massPerFuelVolume", {
+  symbol: "kg/m³",
+  name: "kilogram per cubic metre of fuel",
+  factor: 1,
+  exact: "1",
+  source: siBrochure,
+  ucum: "kg/m3",
+  words: ["kg/m3"],
+});
+export const gPerGallonUSOfFuel = /* @__PURE__ */ unit("massPerFuelVolume", {
+  symbol: "g/gal (US)",
+  name: "gram per gallon (US) of fuel",
+  factor: 0.2641720523581484,
+  exact: "0.001 / (231 * 0.0254^3)",
+  source: sp811,
+  ucum: "g/[gal_us]",
+  words: ["g/us gal", "g/gallon (us)"],
+});
+export const kgPerGallonUSOfFuel = /* @__PURE__ */ unit("massPerFuelVolume", {
+  symbol: "kg/gal (US)",
+  name: "kilogram per gallon (US) of fuel",
+  factor: 264.1720523581484,
+  exact: "1 / (231 * 0.0254^3)",
+  source: sp811,
+  ucum: "kg/[gal_us]",
+  words: ["kg/us gal", "kg/gallon (us)"],
+});
+export const lbPerGallonUSOfFuel = /* @__PURE__ */ unit("massPerFuelVolume", {
+  symbol: "lb/gal (US)",
+  name: "pound per gallon (US) of fuel",
+  factor: 119.82642731689663,
+  exact: "0.45359237 / (231 * 0.0254^3)",
+  source: sp811,
+  ucum: "[lb_av]/[gal_us]",
+  words: ["lb/us gal", "lbs/us gal", "lb/gal us", "lb/gallon (us)"],
+});

@@ -158,6 +158,63 @@ export const kWhPerKg = /* @__PURE__ */ unit("heatingValue", {
   spellings: ["kWh/kg"],
 });
 
+export const MJPerL = /* @__PURE__ */ unit("energyPerVolume", {
+  symbol: "MJ/L",
+  name: "megajoule per litre",
+  factor: 1000000000,
+  exact: "1000000 / 0.001",
+  source: siBrochure,
+  ucum: "MJ/L",
+  spellings: ["MJ/l"],
+  words: ["mj/litre", "mj/liter"],
+});
+export const kJPerL = /* @__PURE__ */ unit("energyPerVolume", {
+  symbol: "kJ/L",
+  name: "kilojoule per litre",
+  factor: 1000000,
+  exact: "1000 / 0.001",
+  source: siBrochure,
+  ucum: "kJ/L",
+  spellings: ["kJ/l", "J/cm³"],
+  words: ["kj/litre", "kj/liter"],
+});
+export const kWhPerL = /* @__PURE__ */ unit("energyPerVolume", {
+  symbol: "kW·h/L",
+  name: "kilowatt hour per litre",
+  factor: 3600000000,
+  exact: "3600000 / 0.001",
+  source: siBrochure,
+  ucum: "kW.h/L",
+  spellings: ["kWh/L", "kWh/l"],
+  words: ["kwh/litre", "kwh/liter"],
+});
+export const JPerM3 = /* @__PURE__ */ unit("energyPerVolume", {
+  symbol: "J/m³",
+  name: "joule per cubic metre",
+  factor: 1,
+  exact: "1",
+  source: siBrochure,
+  ucum: "J/m3",
+});
+export const BtuPerGallonUS = /* @__PURE__ */ unit("energyPerVolume", {
+  symbol: "Btu_IT/gal (US)",
+  name: "British thermal unit (International Table) per gallon (US)",
+  factor: 278716.26993910153,
+  exact: "4.1868 * 453.59237 / 1.8 / (231 * 0.0254^3)",
+  source: sp811,
+  ucum: "[Btu_IT]/[gal_us]",
+  words: ["btu/us gal", "btu/gal (us)", "btu/gallon (us)"],
+});
+export const BtuPerGallonImperial = /* @__PURE__ */ unit("energyPerVolume", {
+  symbol: "Btu_IT/gal (imperial)",
+  name: "British thermal unit (International Table) per gallon (imperial)",
+  factor: 232079.84281437454,
+  exact: "4.1868 * 453.59237 / 1.8 / 0.00454609",
+  source: sp811,
+  ucum: "[Btu_IT]/[gal_br]",
+  words: ["btu/imp gal", "btu/gal (imperial)", "btu/gallon (imperial)"],
+});
+
 export const WPerMK = /* @__PURE__ */ unit("thermalConductivity", {
   symbol: "W/(m·K)",
   name: "watt per metre kelvin",

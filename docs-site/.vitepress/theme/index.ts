@@ -1,0 +1,8 @@
+import type { Theme } from "vitepress";
+import DefaultTheme from "vitepress/theme-without-fonts";
+import "./colours.css";
+import "./page.css";
+import "./calculator.css";
+import "./print.css";
+
+export default DefaultTheme satisfies Theme;

@@ -1,0 +1,79 @@
+// Density in lb/ft3 from a pressure in psi and a temperature in degrees Fahrenheit, by hand, by us and by general unit
+// libraries. Each task is set up only in the process that measures it, so that none warms or spoils another.
+import { createRequire } from "node:module";
+
+const R = 287.05287;
+const PSI = 6894.757293168361;
+const LB_PER_FT3 = 16.01846337396014;
+const RANKINE = 5 / 9;
+const require = createRequire(import.meta.url);
+const ours = async () => ({ ...(await import("@chargewright/quantities")), ...(await import("chargewright")) });
+
+/** @type {Record<string, () => ((x: number) => number) | Promise<(x: number) => number>>} */
+export const tasks = {
+  "bare formula with conversions": () => (x) =>
+    ((x + 14.7) * PSI) / (R * ((70 + x + 459.67) * RANKINE)) / LB_PER_FT3,
+
+  "formula by hand, SI": () => {
+    const byHand = ({ pressure, temperature }) => ({ density: pressure / (R * temperature) });
+    return (x) => byHand({ pressure: (x + 14.7) * PSI, temperature: 300 + x }).density;
+  },
+
+  "kernel .si": async () => {
+    const { airDensity } = await ours();
+    return (x) => airDensity.si({ pressure: (x + 14.7) * PSI, temperature: 300 + x }).density;
+  },
+
+  "typed call": async () => {
+    const { airDensity, degF, lbPerFt3, psi } = await ours();
+    return (x) => airDensity({ pressure: psi(x + 14.7), temperature: degF(70 + x) }).density.in(lbPerFt3);
+  },
+
+  "typed call with ±": async () => {
+    const { airDensity, degF, lbPerFt3, psi } = await ours();
+    return (x) => airDensity({ pressure: psi(x + 14.7, 0.1), temperature: degF(70 + x, 2) }).density.in(lbPerFt3);
+  },
+
+  unitmath: () => {
+    const unit = require("unitmath");
+    const gas = unit(`${R} J / kg K`);
+    const to = unit("lb/ft^3");
+    return (x) => unit(x + 14.7, "psi").div(gas).div(unit(70 + x + 459.67, "degR")).to(to).value;
+  },
+
+  mathjs: async () => {
+    const { all, create } = await import("mathjs");
+    const math = create(all);
+    const gas = math.unit(R, "J/(kg K)");
+    return (x) =>
+      math
+        .divide(math.divide(math.unit(x + 14.7, "psi"), gas), math.unit(70 + x + 459.67, "degR"))
+        .toNumber("lb/ft^3");
+  },
+
+  "js-quantities": async () => {
+    const { default: Qty } = await import("js-quantities");
+    const gas = Qty(R, "J/kg*degK");
+    return (x) =>
+      Qty(x + 14.7, "psi")
+        .div(gas)
+        .div(Qty(70 + x + 459.67, "degR"))
+        .to("lb/ft^3").scalar;
+  },
+
+  "safe-units": async () => {
+    const { joules, kelvin, kilograms, Measure, meters, pascals } = await import("safe-units");
+    const psi = Measure.of(PSI, pascals);
+    const rankine = Measure.of(RANKINE, kelvin);
+    const gas = Measure.of(R, joules.over(kilograms).over(kelvin));
+    const to = Measure.of(LB_PER_FT3, kilograms.per(meters.cubed()));
+    return (x) =>
+      Measure.of(x + 14.7, psi)
+        .over(gas)
+        .over(Measure.of(70 + x + 459.67, rankine))
+        .over(to).value;
+  },
+};
+
+/** The library's tasks and the general ones must give this for x = 10, or the comparison means nothing. */
+export const expected = ((10 + 14.7) * PSI) / (R * ((80 + 459.67) * RANKINE)) / LB_PER_FT3;
