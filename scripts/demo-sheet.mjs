@@ -22,15 +22,38 @@ const demos = (relation, ...names) => Object.fromEntries(names.map((name) => [na
 const ambient = demos(airDensity, "pressure", "temperature", "relativeHumidity");
 const { density: ambientDensity } = airDensity(ambient);
 
-const { inletPressure, dischargePressure, volumetricEfficiency } = demos(blowerDischargeTemperature, "inletPressure", "dischargePressure", "volumetricEfficiency");
+const { inletPressure, dischargePressure, volumetricEfficiency } = demos(
+  blowerDischargeTemperature,
+  "inletPressure",
+  "dischargePressure",
+  "volumetricEfficiency",
+);
 const { density: inletDensity } = airDensity({ ...ambient, pressure: inletPressure });
-const flow = blowerFlow({ ...demos(blowerFlow, "displacement", "engineSpeed", "driveRatio"), volumetricEfficiency, inletDensity });
-const discharge = blowerDischargeTemperature({ inletTemperature: ambient.temperature, inletPressure, dischargePressure, volumetricEfficiency });
+const flow = blowerFlow({
+  ...demos(blowerFlow, "displacement", "engineSpeed", "driveRatio"),
+  volumetricEfficiency,
+  inletDensity,
+});
+const discharge = blowerDischargeTemperature({
+  inletTemperature: ambient.temperature,
+  inletPressure,
+  dischargePressure,
+  volumetricEfficiency,
+});
 
 const { effectiveness } = coolerEffectiveness(demos(coolerEffectiveness, "chargeIn", "chargeOut", "coolantIn"));
-const chargeOut = solveFor(coolerEffectiveness, "chargeOut", { effectiveness }, { chargeIn: discharge.dischargeTemperature, coolantIn: ambient.temperature });
+const chargeOut = solveFor(
+  coolerEffectiveness,
+  "chargeOut",
+  { effectiveness },
+  { chargeIn: discharge.dischargeTemperature, coolantIn: ambient.temperature },
+);
 const { pressureOut } = demos(netDensityGain, "pressureOut");
-const charge = { temperatureIn: discharge.dischargeTemperature, temperatureOut: chargeOut, pressureIn: dischargePressure };
+const charge = {
+  temperatureIn: discharge.dischargeTemperature,
+  temperatureOut: chargeOut,
+  pressureIn: dischargePressure,
+};
 const gain = netDensityGain({ ...charge, pressureOut });
 const limit = pressureDropLimit({ ...charge, densityRatioWanted: one(1) });
 const { density: manifoldDensity } = airDensity({ pressure: pressureOut, temperature: chargeOut });
@@ -38,11 +61,15 @@ const { density: manifoldDensity } = airDensity({ pressure: pressureOut, tempera
 const cruise = fuelFlowFromEconomy(demos(fuelFlowFromEconomy, "economy", "speed", "fuelDensity"));
 const full = demos(airFuelRatio, "fuelMassFlow", "stoichiometricRatio");
 const mixture = airFuelRatio({ airMassFlow: flow.massFlow, ...full });
-const smoke = smokeLimitedFuel({ airMassFlow: flow.massFlow, ...demos(smokeLimitedFuel, "smokeLimitRatio", "efficiency") });
+const smoke = smokeLimitedFuel({
+  airMassFlow: flow.massFlow,
+  ...demos(smokeLimitedFuel, "smokeLimitRatio", "efficiency"),
+});
 
 const rows = [];
 const section = (title, ...relations) => rows.push([`${title} (${relations.map(({ id }) => id).join(", ")})`]);
-const row = (what, quantity, unit) => rows.push([what, write(unit === undefined ? quantity : quantity.to(unit), { digits: quantity.digits ?? 4 })]);
+const row = (what, quantity, unit) =>
+  rows.push([what, write(unit === undefined ? quantity : quantity.to(unit), { digits: quantity.digits ?? 4 })]);
 
 section("Ambient air, 640 m above the sea", airDensity);
 row("pressure", ambient.pressure);
@@ -73,7 +100,11 @@ row("most fuel without smoke, cautious", smoke.fuelMassFlow, gPerS);
 row("brake power from it", smoke.power, kW);
 
 const width = Math.max(...rows.map(([what, value]) => (value === undefined ? 0 : what.length))) + 4;
-console.log(`\nMoorland two-seater, worked sheet (chargewright ${version}); invented demo build;\n± is one standard uncertainty of the step, its inputs taken as independent\n`);
+console.log(
+  `\nMoorland two-seater, worked sheet (chargewright ${version}); invented demo build;\n± is one standard uncertainty of the step, its inputs taken as independent\n`,
+);
 for (const [what, value] of rows) console.log(value === undefined ? what : `  ${what.padEnd(width)}${value}`);
-const cautions = [blowerFlow, blowerDischargeTemperature, netDensityGain, smokeLimitedFuel].flatMap((each) => each.cautions);
+const cautions = [blowerFlow, blowerDischargeTemperature, netDensityGain, smokeLimitedFuel].flatMap(
+  (each) => each.cautions,
+);
 console.log(["", "Caution", ...cautions.map((each) => `  ${each}`)].join("\n"));

@@ -15,7 +15,8 @@ const free = () =>
 requireNode();
 if (!(Number.isInteger(port) && port > 0 && port < 65536))
   fail(`PORT is "${process.env.PORT}"; it must be a whole number from 1 to 65535.`);
-if (!(await free())) fail(`Port ${port} is in use. Choose another one: PORT=${port === 65535 ? 4173 : port + 1} npm start`);
+if (!(await free()))
+  fail(`Port ${port} is in use. Choose another one: PORT=${port === 65535 ? 4173 : port + 1} npm start`);
 installMissing();
 run("npm", ["run", "--silent", "build"]);
 run("npm", ["run", "--silent", "site"]);

@@ -8,7 +8,7 @@ import { relationModules } from "./node/relation-modules.ts";
 import { searchSections } from "./node/search-sections.ts";
 import { sidebar } from "./node/sidebar.ts";
 
-const base = process.env["CHARGEWRIGHT_BASE"] ?? "/";
+const base = process.env.CHARGEWRIGHT_BASE ?? "/";
 const library = await loadLibrary();
 const shelves = catalogue(library);
 const conditions = ["chargewright-source"];

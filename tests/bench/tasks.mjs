@@ -11,8 +11,7 @@ const ours = async () => ({ ...(await import("@chargewright/quantities")), ...(a
 
 /** @type {Record<string, () => ((x: number) => number) | Promise<(x: number) => number>>} */
 export const tasks = {
-  "bare formula with conversions": () => (x) =>
-    ((x + 14.7) * PSI) / (R * ((70 + x + 459.67) * RANKINE)) / LB_PER_FT3,
+  "bare formula with conversions": () => (x) => ((x + 14.7) * PSI) / (R * ((70 + x + 459.67) * RANKINE)) / LB_PER_FT3,
 
   "formula by hand, SI": () => {
     const byHand = ({ pressure, temperature }) => ({ density: pressure / (R * temperature) });
@@ -38,7 +37,11 @@ export const tasks = {
     const unit = require("unitmath");
     const gas = unit(`${R} J / kg K`);
     const to = unit("lb/ft^3");
-    return (x) => unit(x + 14.7, "psi").div(gas).div(unit(70 + x + 459.67, "degR")).to(to).value;
+    return (x) =>
+      unit(x + 14.7, "psi")
+        .div(gas)
+        .div(unit(70 + x + 459.67, "degR"))
+        .to(to).value;
   },
 
   mathjs: async () => {
@@ -46,9 +49,7 @@ export const tasks = {
     const math = create(all);
     const gas = math.unit(R, "J/(kg K)");
     return (x) =>
-      math
-        .divide(math.divide(math.unit(x + 14.7, "psi"), gas), math.unit(70 + x + 459.67, "degR"))
-        .toNumber("lb/ft^3");
+      math.divide(math.divide(math.unit(x + 14.7, "psi"), gas), math.unit(70 + x + 459.67, "degR")).toNumber("lb/ft^3");
   },
 
   "js-quantities": async () => {

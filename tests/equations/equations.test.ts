@@ -7,6 +7,7 @@ import fc from "fast-check";
 import { all, type BigNumber, create, type FactoryFunctionMap, type MathNode } from "mathjs";
 import { describe, expect, test } from "vitest";
 import { siOf, validArguments } from "../support/random-inputs.ts";
+import { exactStudentT } from "../support/student-t.ts";
 
 const math = create(all as FactoryFunctionMap, { number: "BigNumber", precision: 40 });
 
@@ -37,6 +38,7 @@ math.import(
       { rawArgs: true },
     ),
     ln: (value: BigNumber) => math.log(value),
+    tcdf: exactStudentT,
   },
   { override: true },
 );
@@ -86,8 +88,12 @@ describe.each([...relations.entries()] as [string, AnyRelation][])("%s", (_, rel
         for (const [text, residual] of Object.entries(residuals)) expect(residual, text).toBeLessThan(1e-10);
         for (const [name, { symbol }] of Object.entries<Output>(relation.outputs)) {
           const expected = printed[symbol] as BigNumber;
-          const difference = exact(computed[name] as number).minus(expected).abs();
-          expect(difference.lte(expected.abs().times(1e-12)), `${name}: ${computed[name]} against ${expected}`).toBe(true);
+          const difference = exact(computed[name] as number)
+            .minus(expected)
+            .abs();
+          expect(difference.lte(expected.abs().times(1e-12)), `${name}: ${computed[name]} against ${expected}`).toBe(
+            true,
+          );
         }
       }),
       { numRuns: 1000 },

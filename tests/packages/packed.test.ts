@@ -33,7 +33,8 @@ test("every relation answers its example through readInputs, and is exported by 
      console.log(JSON.stringify(answers));`,
   ) as Record<string, Record<string, boolean>>;
   expect(Object.keys(answers).sort()).toEqual([...relations.keys()].sort());
-  for (const [id, answer] of Object.entries(answers)) expect(answer, id).toEqual({ finite: true, named: true, inSubject: true });
+  for (const [id, answer] of Object.entries(answers))
+    expect(answer, id).toEqual({ finite: true, named: true, inSubject: true });
 });
 
 test("the typed calls of the core relations answer", () => {
@@ -68,17 +69,77 @@ describe("bad input throws an error with a code that names input, value, range a
   const flow = (speed: string) =>
     `readInputs(relations.get("blower-flow"), { displacement: "0.62 L/rev", engineSpeed: ${speed}, driveRatio: "1.45", volumetricEfficiency: "0.78", inletDensity: "1.1 kg/m3" })`;
   const cases: [title: string, code: string, expectedCode: string, input: string, said: string[]][] = [
-    ["gauge for absolute, as text", air(`{ pressure: "10 psi gauge", temperature: "20 °C" }`), "wrong-kind", "pressure", ["10 psi gauge", "2000", "kPa absolute"]],
-    ["gauge for absolute, typed", `airDensity({ pressure: psi.gauge(10), temperature: degC(20) })`, "wrong-kind", "pressure", ["10 psi gauge", "2000", "kPa absolute"]],
-    ["difference for temperature, as text", air(`{ pressure: "84 kPa absolute", temperature: "20 °C difference" }`), "wrong-kind", "temperature", ["20 °C difference", "500", "°C"]],
-    ["difference for temperature, typed", `airDensity({ pressure: kPa(84), temperature: degF.difference(20) })`, "wrong-kind", "temperature", ["20 °F difference", "500", "°C"]],
-    ["bare psi", air(`{ pressure: "24.7 psi", temperature: "20 °C" }`), "ambiguous", "pressure", ["24.7 psi", "absolute", "gauge", "2000"]],
-    ["0 K", air(`{ pressure: "84 kPa absolute", temperature: "0 K" }`), "out-of-range", "temperature", ["0 K", "183.15", "773.15"]],
-    ["0 K, typed", `airDensity({ pressure: kPa(84), temperature: K(0) })`, "out-of-range", "temperature", ["0 K", "183.15", "773.15"]],
+    [
+      "gauge for absolute, as text",
+      air(`{ pressure: "10 psi gauge", temperature: "20 °C" }`),
+      "wrong-kind",
+      "pressure",
+      ["10 psi gauge", "2000", "kPa absolute"],
+    ],
+    [
+      "gauge for absolute, typed",
+      `airDensity({ pressure: psi.gauge(10), temperature: degC(20) })`,
+      "wrong-kind",
+      "pressure",
+      ["10 psi gauge", "2000", "kPa absolute"],
+    ],
+    [
+      "difference for temperature, as text",
+      air(`{ pressure: "84 kPa absolute", temperature: "20 °C difference" }`),
+      "wrong-kind",
+      "temperature",
+      ["20 °C difference", "500", "°C"],
+    ],
+    [
+      "difference for temperature, typed",
+      `airDensity({ pressure: kPa(84), temperature: degF.difference(20) })`,
+      "wrong-kind",
+      "temperature",
+      ["20 °F difference", "500", "°C"],
+    ],
+    [
+      "bare psi",
+      air(`{ pressure: "24.7 psi", temperature: "20 °C" }`),
+      "ambiguous",
+      "pressure",
+      ["24.7 psi", "absolute", "gauge", "2000"],
+    ],
+    [
+      "0 K",
+      air(`{ pressure: "84 kPa absolute", temperature: "0 K" }`),
+      "out-of-range",
+      "temperature",
+      ["0 K", "183.15", "773.15"],
+    ],
+    [
+      "0 K, typed",
+      `airDensity({ pressure: kPa(84), temperature: K(0) })`,
+      "out-of-range",
+      "temperature",
+      ["0 K", "183.15", "773.15"],
+    ],
     ["negative speed", flow(`"-100 rpm"`), "out-of-range", "engineSpeed", ["-100 rpm", "20000"]],
-    ["NaN as text", air(`{ pressure: "NaN kPa absolute", temperature: "20 °C" }`), "unreadable", "pressure", ["NaN kPa absolute", "2000", "kPa absolute"]],
-    ["NaN as a number", `airDensity({ pressure: NaN, temperature: degC(20) })`, "not-a-number", "pressure", ["NaN", "2000", "kPa absolute"]],
-    ["unknown unit", air(`{ pressure: "84 kPz absolute", temperature: "20 °C" }`), "unknown-unit", "pressure", ["kPz", "84 kPz absolute", "2000", "kPa absolute"]],
+    [
+      "NaN as text",
+      air(`{ pressure: "NaN kPa absolute", temperature: "20 °C" }`),
+      "unreadable",
+      "pressure",
+      ["NaN kPa absolute", "2000", "kPa absolute"],
+    ],
+    [
+      "NaN as a number",
+      `airDensity({ pressure: NaN, temperature: degC(20) })`,
+      "not-a-number",
+      "pressure",
+      ["NaN", "2000", "kPa absolute"],
+    ],
+    [
+      "unknown unit",
+      air(`{ pressure: "84 kPz absolute", temperature: "20 °C" }`),
+      "unknown-unit",
+      "pressure",
+      ["kPz", "84 kPz absolute", "2000", "kPa absolute"],
+    ],
     ["missing, as text", air(`{ pressure: "84 kPa absolute" }`), "missing-input", "temperature", ["500", "°C"]],
     ["missing, typed", `airDensity({ pressure: kPa(84) })`, "missing-input", "temperature", ["500", "°C"]],
   ];
@@ -134,7 +195,8 @@ test("a TypeScript user gets types for every entry, and wrong kinds do not compi
   );
   const tsc = join(root, "node_modules", "typescript", "bin", "tsc");
   const options = ["--noEmit", "--strict", "--module", "nodenext", "--target", "es2022", "use.ts"];
-  const output = () => execFileSync(process.execPath, [tsc, ...options], { cwd: folder, encoding: "utf8", stdio: "pipe" });
+  const output = () =>
+    execFileSync(process.execPath, [tsc, ...options], { cwd: folder, encoding: "utf8", stdio: "pipe" });
   expect(output).not.toThrow();
 });
 

@@ -38,6 +38,7 @@ test("record ids are unique", () => {
 
 test("every source is cited by a record or by a relation", () => {
   const cited = new Set<string | undefined>(records.map(({ source }) => source));
-  for (const relation of relations.values() as Iterable<AnyRelation>) for (const { id } of citedBy(relation)) cited.add(id);
+  for (const relation of relations.values() as Iterable<AnyRelation>)
+    for (const { id } of citedBy(relation)) cited.add(id);
   expect([...sources.keys()].filter((id) => !cited.has(id))).toEqual([]);
 });

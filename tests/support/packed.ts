@@ -10,7 +10,10 @@ const root = fileURLToPath(new URL("../../", import.meta.url));
 export function installPacked(): string {
   const folder = mkdtempSync(join(tmpdir(), "chargewright-packed-"));
   const npm = (args: string[], cwd: string) => execFileSync("npm", args, { cwd, stdio: ["ignore", "pipe", "pipe"] });
-  npm(["pack", "--pack-destination", folder, "--workspace", "@chargewright/quantities", "--workspace", "chargewright"], root);
+  npm(
+    ["pack", "--pack-destination", folder, "--workspace", "@chargewright/quantities", "--workspace", "chargewright"],
+    root,
+  );
   const tarballs = readdirSync(folder).filter((name) => name.endsWith(".tgz"));
   writeFileSync(join(folder, "package.json"), JSON.stringify({ private: true, type: "module" }));
   npm(["install", "--prefer-offline", "--no-audit", "--no-fund", ...tarballs.map((name) => `./${name}`)], folder);

@@ -9,9 +9,6 @@ export * from "./exhaust/index.ts";
 export * from "./fuel/index.ts";
 export * from "./limiter/index.ts";
 export * from "./materials/index.ts";
-export * from "./relief/index.ts";
-export * from "./road/index.ts";
-export * from "./sensor/index.ts";
 export type { Citation, SourceId } from "./relation/citations.generated.ts";
 export { citations } from "./relation/citations.generated.ts";
 export { type Column, columns } from "./relation/columns.ts";
@@ -33,7 +30,15 @@ export type {
   Validity,
 } from "./relation/declaration.ts";
 export { subjects } from "./relation/declaration.ts";
-export { type Equation, evaluate, explicitSymbol, parseEquation, symbolsIn, type Term, termText } from "./relation/equation.ts";
+export {
+  type Equation,
+  evaluate,
+  explicitSymbol,
+  parseEquation,
+  symbolsIn,
+  type Term,
+  termText,
+} from "./relation/equation.ts";
 export { equationMathml, type PutIn, symbolMathml, symbolText } from "./relation/mathml.ts";
 export { rangeText } from "./relation/range-text.ts";
 export { readInput, readInputs, type Texts } from "./relation/read-inputs.ts";
@@ -49,8 +54,11 @@ export {
   type WorkedStep,
   work,
 } from "./relation/work.ts";
+export * from "./relief/index.ts";
+export * from "./road/index.ts";
+export * from "./sensor/index.ts";
 export { version } from "./version.ts";
-export { checkLine, rerun, type Rerun } from "./worked/check-line.ts";
+export { checkLine, type Rerun, rerun } from "./worked/check-line.ts";
+export { fragment, type PageState, readFragment } from "./worked/fragment.ts";
 export { workedMarkdown } from "./worked/markdown.ts";
-export { fragment, readFragment, type PageState } from "./worked/fragment.ts";
 export { workedText } from "./worked/text.ts";

@@ -9,14 +9,29 @@ import * as exhaust from "./exhaust/index.ts";
 import * as fuel from "./fuel/index.ts";
 import * as limiter from "./limiter/index.ts";
 import * as materials from "./materials/index.ts";
+import type { Subject } from "./relation/declaration.ts";
+import type { AnyRelation } from "./relation/relation.ts";
 import * as relief from "./relief/index.ts";
 import * as road from "./road/index.ts";
 import * as sensor from "./sensor/index.ts";
-import type { Subject } from "./relation/declaration.ts";
-import type { AnyRelation } from "./relation/relation.ts";
 
 // In the order of the charge air's way; a subject also exports functions that are no relations.
-const exported = { ...air, ...blower, ...drive, ...engine, ...cooler, ...duct, ...fuel, ...exhaust, ...limiter, ...relief, ...sensor, ...road, ...compare, ...materials };
+const exported = {
+  ...air,
+  ...blower,
+  ...drive,
+  ...engine,
+  ...cooler,
+  ...duct,
+  ...fuel,
+  ...exhaust,
+  ...limiter,
+  ...relief,
+  ...sensor,
+  ...road,
+  ...compare,
+  ...materials,
+};
 
 type Exported = (typeof exported)[keyof typeof exported];
 type All = Extract<Exported, { readonly id: string; readonly subject: Subject }>;

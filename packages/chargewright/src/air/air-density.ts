@@ -70,10 +70,7 @@ export const airDensity = /* @__PURE__ */ relation({
     "rho = p / (R_d * T) * (1 - 0.378 * x_v)",
   ],
   sources: ["picard-2008"],
-  assumes: [
-    "Dry air and water vapour behave as ideal gases.",
-    "No liquid water and no fuel or oil mist in the air.",
-  ],
+  assumes: ["Dry air and water vapour behave as ideal gases.", "No liquid water and no fuel or oil mist in the air."],
   requires: [
     {
       inputs: ["relativeHumidity", "temperature", "pressure"],

@@ -23,8 +23,10 @@ export function studentTQuantile(p: number, nu: number): number {
   return p < 0.5 ? -root : root;
 }
 
-const STEP = 0.1;
-const REACH = 5;
+// Step and ends of the rule: what lies outside and what is left between is below the rounding of a double.
+const STEP = 0.125;
+const FROM = -4;
+const TO = 5;
 
 /**
  * With t = sqrt(nu) sinh(u) the density becomes a power of cosh(u). Its integral from u on is the value there times the
@@ -35,7 +37,7 @@ function upperTail(t: number, nu: number): number {
   const slope = t / Math.sqrt(nu + square);
   const scale = 1 / (nu * slope + Math.sqrt(nu));
   let sum = 0;
-  for (let s = -REACH; s <= REACH; s += STEP) {
+  for (let s = FROM; s <= TO; s += STEP) {
     const rest = Math.exp(-s);
     const w = scale * Math.exp(s - rest);
     const half = Math.sinh(w / 2);

@@ -1,4 +1,5 @@
 import jsep from "jsep";
+import { studentT } from "../numerics/student-t.ts";
 
 // jsep knows the caret as bitwise exclusive or; in an equation it is a power and binds from the right.
 jsep.addBinaryOp("^", 15, true);
@@ -46,6 +47,8 @@ export const functions = {
   atan: Math.atan,
   tanh: Math.tanh,
   factorial,
+  /** Probability that Student's t lies below the first number, with the second as its degrees of freedom. */
+  tcdf: studentT,
 } as const satisfies Readonly<Record<string, (...of: number[]) => number>>;
 
 export type FunctionName = keyof typeof functions;
@@ -94,7 +97,9 @@ const operators: ReadonlySet<string | undefined> = new Set<Operator>(["+", "-", 
 const comparisons: ReadonlySet<string | undefined> = new Set<Comparison>(["<", "<=", ">", ">="]);
 
 function term(node: Node | undefined, text: string): Term {
-  const { type, value, raw, name, operator, argument, left, right, callee, test, ...rest } = node ?? { type: "nothing" };
+  const { type, value, raw, name, operator, argument, left, right, callee, test, ...rest } = node ?? {
+    type: "nothing",
+  };
   const within = (part: Node | undefined) => term(part, text);
   if (type === "Literal" && typeof value === "number" && raw !== undefined) return { type: "number", value, raw };
   if (type === "Identifier" && name !== undefined) return { type: "symbol", name };
@@ -239,7 +244,9 @@ export function termText(term: Term, symbol: (name: string) => string): string {
         const written = text(part);
         const bare = !needsParentheses(part, operator, where);
         // A value with its unit is two words; a power or a quotient must take hold of both.
-        const whole = part.type !== "symbol" || !(/[ -]/.test(written) && (operator === "^" || operator === "/" || written.startsWith("-")));
+        const whole =
+          part.type !== "symbol" ||
+          !(/[ -]/.test(written) && (operator === "^" || operator === "/" || written.startsWith("-")));
         return bare && whole ? written : `(${written})`;
       };
       const gap = operator === "^" ? "" : " ";

@@ -25,7 +25,7 @@ const greek: Readonly<Record<string, string>> = {
   omega: "ω",
 };
 
-const escape = (text: string) => text.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;");
+const escaped = (text: string) => text.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;");
 const row = (...parts: readonly string[]) => `<mrow>${parts.join("")}</mrow>`;
 const sign = (text: string) => `<mo>${text}</mo>`;
 
@@ -40,13 +40,13 @@ export function symbolText(name: string): string {
 /** A declared symbol as MathML: `eta_v` is η with the index v. */
 export function symbolMathml(name: string): string {
   const [base, ...index] = name.split("_").map((part) => greek[part] ?? part);
-  const letter = `<mi>${escape(base ?? "")}</mi>`;
-  return index.length === 0 ? letter : `<msub>${letter}<mtext>${escape(index.join(","))}</mtext></msub>`;
+  const letter = `<mi>${escaped(base ?? "")}</mi>`;
+  return index.length === 0 ? letter : `<msub>${letter}<mtext>${escaped(index.join(","))}</mtext></msub>`;
 }
 
 /** A value with its unit as MathML. */
 export function valueMathml(text: string): string {
-  return `<mtext>${escape(text)}</mtext>`;
+  return `<mtext>${escaped(text)}</mtext>`;
 }
 
 const comparisons = { "<": "&lt;", "<=": "≤", ">": "&gt;", ">=": "≥" } as const;
@@ -57,7 +57,7 @@ export function termMathml(term: Term, symbol: (name: string) => string = symbol
   const bracketed = (part: Term, bracket: boolean) => (bracket ? row(sign("("), inner(part), sign(")")) : inner(part));
   switch (term.type) {
     case "number":
-      return `<mn>${escape(term.raw)}</mn>`;
+      return `<mn>${escaped(term.raw)}</mn>`;
     case "symbol":
       return symbol(term.name);
     case "minus":
@@ -74,13 +74,20 @@ export function termMathml(term: Term, symbol: (name: string) => string = symbol
     case "choice": {
       const condition = row(inner(term.left), sign(comparisons[term.comparison]), inner(term.right));
       const line = (value: Term, when: string) => `<mtr><mtd>${inner(value)}</mtd><mtd>${when}</mtd></mtr>`;
-      const lines = [line(term.met, row("<mtext>if&#xA0;</mtext>", condition)), line(term.otherwise, "<mtext>otherwise</mtext>")];
+      const lines = [
+        line(term.met, row("<mtext>if&#xA0;</mtext>", condition)),
+        line(term.otherwise, "<mtext>otherwise</mtext>"),
+      ];
       return row(sign("{"), `<mtable columnalign="left">${lines.join("")}</mtable>`);
     }
     case "operation": {
       const { operator, left, right } = term;
       if (operator === "/") return `<mfrac>${inner(left)}${inner(right)}</mfrac>`;
-      const base = bracketed(left, needsParentheses(left, operator, "left") || (operator === "^" && left.type === "symbol" && symbol(left.name).startsWith("<mtext")));
+      const base = bracketed(
+        left,
+        needsParentheses(left, operator, "left") ||
+          (operator === "^" && left.type === "symbol" && symbol(left.name).startsWith("<mtext")),
+      );
       if (operator === "^") return `<msup>${row(base)}${inner(right)}</msup>`;
       const written = { "+": "+", "-": "−", "*": "·" }[operator];
       return row(base, sign(written), bracketed(right, needsParentheses(right, operator, "right")));
@@ -103,9 +110,11 @@ export interface PutIn {
  * so that it fits a narrow page.
  */
 export function equationMathml({ left, right }: Equation, values?: PutIn): string {
-  const math = (content: string) => `<math xmlns="http://www.w3.org/1998/Math/MathML" display="block">${content}</math>`;
+  const math = (content: string) =>
+    `<math xmlns="http://www.w3.org/1998/Math/MathML" display="block">${content}</math>`;
   if (values === undefined) return math(row(termMathml(left), sign("="), termMathml(right)));
-  const line = (from: string, mark: string, to: string) => `<mtr><mtd>${from}</mtd><mtd>${mark}</mtd><mtd>${to}</mtd></mtr>`;
+  const line = (from: string, mark: string, to: string) =>
+    `<mtr><mtd>${from}</mtd><mtd>${mark}</mtd><mtd>${to}</mtd></mtr>`;
   const put = (term: Term) => termMathml(term, (name) => valueMathml(values.symbol(name)));
   const lines = [
     line(termMathml(left), sign("="), termMathml(right)),

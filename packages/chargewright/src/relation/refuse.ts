@@ -15,7 +15,11 @@ export function needs(input: Input, given?: Unit): string {
 function given(value: unknown): string {
   if (value instanceof Quantity) return `${shortNumber(value.in(value.unit))} ${value.unit.label}`.trim();
   if (typeof value === "string") return JSON.stringify(value);
-  return typeof value === "object" || typeof value === "function" ? (value === null ? "null" : typeof value) : String(value);
+  return typeof value === "object" || typeof value === "function"
+    ? value === null
+      ? "null"
+      : typeof value
+    : String(value);
 }
 
 /** Refuses a value that is missing, no quantity, of another kind or outside the range. */
@@ -24,7 +28,11 @@ export function refuseInput(relation: AnyRelation, name: string, value: unknown)
   const place = { relation: relation.id, input: name, value };
   const details = { ...place, range: rangeText(input, input.unit), unit: input.unit.label };
   if (value === undefined)
-    throw new ChargewrightError("missing-input", `not given; needs ${needs(input)}, such as "${input.example}"`, details);
+    throw new ChargewrightError(
+      "missing-input",
+      `not given; needs ${needs(input)}, such as "${input.example}"`,
+      details,
+    );
   if (!(value instanceof Quantity))
     throw new ChargewrightError(
       typeof value === "number" && !Number.isFinite(value) ? "not-a-number" : "wrong-kind",

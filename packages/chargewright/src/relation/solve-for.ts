@@ -45,7 +45,10 @@ export function solveFor<
   const points = withEdges(grid(input), miss);
   const misses = points.map(miss);
   if (misses.every((each) => each === misses[0]) && !Number.isNaN(misses[0]))
-    throw new ChargewrightError("no-solution", `${output} does not depend on it`, { relation: relation.id, input: name });
+    throw new ChargewrightError("no-solution", `${output} does not depend on it`, {
+      relation: relation.id,
+      input: name,
+    });
   const roots: number[] = [];
   points.forEach((point, i) => {
     const here = misses[i] as number;
@@ -87,7 +90,9 @@ function theWanted(relation: AnyRelation, wanted: Readonly<Record<string, Quanti
   if (output === undefined || value.kind !== output.kind)
     throw new ChargewrightError(
       output === undefined ? "unknown-input" : "wrong-kind",
-      output === undefined ? `there is no such output; the outputs are ${names}` : `got ${write(value)}; needs ${output.unit.label}`,
+      output === undefined
+        ? `there is no such output; the outputs are ${names}`
+        : `got ${write(value)}; needs ${output.unit.label}`,
       { relation: relation.id, input: name, value },
     );
   return [name, value];
@@ -98,7 +103,8 @@ function accepted<T>(call: () => T): T | undefined {
   try {
     return call();
   } catch (error) {
-    if (error instanceof ChargewrightError && ["contradiction", "not-computable"].includes(error.code)) return undefined;
+    if (error instanceof ChargewrightError && ["contradiction", "not-computable"].includes(error.code))
+      return undefined;
     throw error;
   }
 }

@@ -27,7 +27,10 @@ export function validityWarnings<Id extends string, I extends InputDeclarations,
   });
 }
 
-function warning<I extends InputDeclarations>({ what, range, unit, because }: Validity<I>, value: number): ValidityWarning {
+function warning<I extends InputDeclarations>(
+  { what, range, unit, because }: Validity<I>,
+  value: number,
+): ValidityWarning {
   const [least, most] = range.map(shortNumber);
   const text = `${what} is ${shortNumber(value)} ${unit}; known to hold from ${least} to ${most} ${unit}: ${because}`;
   return { what, value, range, unit, text: text.replace(/ +([;:]| )/g, "$1") };

@@ -57,7 +57,12 @@ export interface WorkedCheck {
   readonly title: string;
   readonly summary: string;
   readonly inputs: readonly WorkedInput[];
-  readonly constants: readonly { readonly symbol: string; readonly meaning: string; readonly text: string; readonly source?: SourceId }[];
+  readonly constants: readonly {
+    readonly symbol: string;
+    readonly meaning: string;
+    readonly text: string;
+    readonly source?: SourceId;
+  }[];
   readonly steps: readonly WorkedStep[];
   readonly outputs: readonly WorkedOutput[];
   readonly assumes: readonly string[];
@@ -138,8 +143,17 @@ function workedInput(name: string, input: Input, given: Quantity | undefined, si
   const common = { name, symbol, meaning, si: siText(si, kindFacts(input.kind).si) };
   const preset = given === undefined ? undefined : presetOf(input, given);
   if (preset !== undefined)
-    return { ...common, text: assumedText(preset.assumption, input.unit), assumed: `${preset.name}: ${preset.assumption.because}`, preset: preset.name };
-  if (given !== undefined) return { ...common, text: write(given, given.digits === undefined && given.uncertainty === 0 ? { digits: "all" } : {}) };
+    return {
+      ...common,
+      text: assumedText(preset.assumption, input.unit),
+      assumed: `${preset.name}: ${preset.assumption.because}`,
+      preset: preset.name,
+    };
+  if (given !== undefined)
+    return {
+      ...common,
+      text: write(given, given.digits === undefined && given.uncertainty === 0 ? { digits: "all" } : {}),
+    };
   if (assumption === undefined) throw new TypeError(`${name} is neither given nor assumed`);
   return { ...common, text: assumedText(assumption, input.unit), assumed: assumption.because };
 }
@@ -210,7 +224,10 @@ export function citedBy(relation: AnyRelation): readonly Citation[] {
   const cited: readonly (SourceId | undefined)[] = [
     ...relation.sources,
     ...Object.values(relation.constants ?? {}).map(({ source }) => source),
-    ...inputs.flatMap(({ default: assumption, presets }) => [assumption?.source, ...Object.values(presets ?? {}).map(({ source }) => source)]),
+    ...inputs.flatMap(({ default: assumption, presets }) => [
+      assumption?.source,
+      ...Object.values(presets ?? {}).map(({ source }) => source),
+    ]),
     ...relation.valid.map(({ source }) => source),
   ];
   return [...new Set(cited)].flatMap((id) => (id === undefined ? [] : [citations[id]]));

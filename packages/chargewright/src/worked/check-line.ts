@@ -46,7 +46,10 @@ function faithful(quantity: Quantity): string {
   const { kind, si, unit, digits } = quantity;
   const all = write(quantity, { digits: "all" });
   if (digits === undefined) return all;
-  const stated = all.replace(/^(\(?)[-+\d.e]+/, (_, bracket: string) => bracket + writeNumber(quantity.in(unit), digits));
+  const stated = all.replace(
+    /^(\(?)[-+\d.e]+/,
+    (_, bracket: string) => bracket + writeNumber(quantity.in(unit), digits),
+  );
   return read(stated, kind).si === si ? stated : all;
 }
 
@@ -72,7 +75,10 @@ export function rerun(text: string, find: (id: string) => AnyRelation | undefine
   const units = Object.fromEntries(Object.entries(said).map(([name, { unit }]) => [name, unit]));
   const now = work(relation, readInputs(relation, pairs(inputs)), units);
   // Written with as many digits as the pasted one: fewer digits are no other value.
-  const check = { ...now, outputs: now.outputs.map((output) => ({ ...output, text: like(output, said[output.name]) })) };
+  const check = {
+    ...now,
+    outputs: now.outputs.map((output) => ({ ...output, text: like(output, said[output.name]) })),
+  };
   const compared = check.outputs.map(({ name, text: computed }) => {
     const text = stated[name] ?? "";
     return { name, stated: text, computed, same: text === computed };

@@ -41,9 +41,13 @@ export function readFragment(text: string): PageState | undefined {
   if ([...pairs].length === 0) return undefined;
   const version = pairs.get("v");
   if (version !== VERSION)
-    throw new ChargewrightError("unreadable", `a link of version ${version ?? "none"}; this page reads version ${VERSION}`, {
-      value: text,
-    });
+    throw new ChargewrightError(
+      "unreadable",
+      `a link of version ${version ?? "none"}; this page reads version ${VERSION}`,
+      {
+        value: text,
+      },
+    );
   const texts: Record<string, string> = Object.create(null);
   const plusMinus: Record<string, string> = Object.create(null);
   const shownIn: Record<string, string> = Object.create(null);

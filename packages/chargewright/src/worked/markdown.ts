@@ -11,7 +11,8 @@ const table = (head: readonly string[], rows: readonly (readonly string[])[]) =>
   ...rows.map((row) => `| ${row.map(cell).join(" | ")} |`),
 ];
 
-const bullets = (title: string, lines: readonly string[]) => (lines.length === 0 ? [] : ["", `**${title}**`, "", ...lines.map((line) => `- ${line}`)]);
+const bullets = (title: string, lines: readonly string[]) =>
+  lines.length === 0 ? [] : ["", `**${title}**`, "", ...lines.map((line) => `- ${line}`)];
 
 /**
  * A worked check as Markdown, for a forum or a repository.
@@ -32,7 +33,10 @@ export function workedMarkdown(check: WorkedCheck, link?: string, line?: string)
         assumed === undefined ? "" : `assumed: ${assumed}`,
       ]),
     ),
-    ...bullets("Constants", check.constants.map(({ symbol, text, meaning }) => `\`${symbol}\` = ${text}, ${meaning}`)),
+    ...bullets(
+      "Constants",
+      check.constants.map(({ symbol, text, meaning }) => `\`${symbol}\` = ${text}, ${meaning}`),
+    ),
     "",
     "```text",
     ...check.steps.flatMap(stepLines),
@@ -44,7 +48,9 @@ export function workedMarkdown(check: WorkedCheck, link?: string, line?: string)
         `${name}: ${meaning}`,
         `\`${symbol}\``,
         `**${text}**`,
-        contributions.map(({ input, percent, assumed }) => `${input}${assumed ? " (assumed)" : ""} ${percent}`).join(", "),
+        contributions
+          .map(({ input, percent, assumed }) => `${input}${assumed ? " (assumed)" : ""} ${percent}`)
+          .join(", "),
       ]),
     ),
     ...bullets("Warning", check.warnings),

@@ -7,22 +7,25 @@ import { citationText } from "./citation-text.ts";
  * @param line the line from which the check can be run again (see `checkLine`).
  */
 export function workedText(check: WorkedCheck, link?: string, line?: string): string {
-  const section = (title: string, lines: readonly string[]) => (lines.length === 0 ? [] : ["", `${title}:`, ...lines.map((each) => `  ${each}`)]);
+  const section = (title: string, lines: readonly string[]) =>
+    lines.length === 0 ? [] : ["", `${title}:`, ...lines.map((each) => `  ${each}`)];
   return [
     check.title,
     ...section("Given", check.inputs.flatMap(inputLine)),
-    ...section("Constants", check.constants.map(({ symbol, text, meaning }) => `${symbol} = ${text}, ${meaning}`)),
     ...section(
-      "Worked",
-      check.steps.flatMap(stepLines),
+      "Constants",
+      check.constants.map(({ symbol, text, meaning }) => `${symbol} = ${text}, ${meaning}`),
     ),
+    ...section("Worked", check.steps.flatMap(stepLines)),
     ...section(
       "Result",
       check.outputs.flatMap(({ name, symbol, meaning, text, contributions }) => [
         `${name} (${symbol}), ${meaning}: ${text}`,
         ...(contributions.length === 0
           ? []
-          : [`  ± from ${contributions.map(({ input, percent, assumed }) => `${input}${assumed ? " (assumed)" : ""} ${percent}`).join(", ")}`]),
+          : [
+              `  ± from ${contributions.map(({ input, percent, assumed }) => `${input}${assumed ? " (assumed)" : ""} ${percent}`).join(", ")}`,
+            ]),
       ]),
     ),
     ...section("Warning", check.warnings),

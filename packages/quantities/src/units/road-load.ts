@@ -47,7 +47,7 @@ export const NPerKmh2 = /* @__PURE__ */ unit("forcePerSpeedSquared", {
   factor: 12.96,
   exact: "(3600 / 1000)^2",
   source: derived,
-  ucum: "N/(km/h)2",
+  ucum: "N.h2/km2",
   words: ["n/kph2", "n/kmh2"],
 });
 export const lbfPerMph2 = /* @__PURE__ */ unit("forcePerSpeedSquared", {

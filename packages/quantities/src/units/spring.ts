@@ -22,7 +22,7 @@ export const NPerM = /* @__PURE__ */ unit("springRate", {
 export const lbfPerIn = /* @__PURE__ */ unit("springRate", {
   symbol: "lbf/in",
   name: "pound-force per inch",
-  factor: 175.12683524647636,
+  factor: 175.1268352464764,
   exact: "0.45359237 * 9.80665 / 0.0254",
   source: sp811,
   ucum: "[lbf_av]/[in_i]",

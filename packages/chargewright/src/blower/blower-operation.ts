@@ -1,0 +1,222 @@
+import { degC, gPerS, kW, Nm, one } from "@chargewright/quantities";
+import { relation } from "../relation/relation.ts";
+import {
+  deliveredShare,
+  greatestColdLeak,
+  KAPPA,
+  leakArea,
+  leakVolumeFlow,
+  nozzleFlowFunction,
+  R_DRY_AIR,
+} from "./clearance-flow.ts";
+import {
+  blowerSpeed,
+  clearanceCaution,
+  dischargePressure,
+  displacement,
+  driveCaution,
+  dryAir,
+  gamma,
+  handbookDifference,
+  hotCaution,
+  inletPressure,
+  inletTemperature,
+  kappaStep,
+  LEAK_COEFFICIENT,
+  LOSS_SHARE_TO_AIR,
+  leakCoefficient,
+  lossShareToAir,
+  pi,
+  SPEED_LOSS_KPA,
+  SPEED_LOSS_RPM,
+  STEADY_LOSS_KPA,
+  singleStage,
+  speedLoss,
+  speedLossSpeed,
+  steadyLoss,
+  usualBlowerSpeed,
+} from "./shared-inputs.ts";
+
+interface Running {
+  readonly displacement: number;
+  readonly blowerSpeed: number;
+  readonly inletPressure: number;
+  readonly inletTemperature: number;
+  readonly dischargePressure: number;
+  readonly leakCoefficient: number;
+  readonly steadyLoss: number;
+  readonly speedLoss: number;
+  readonly speedLossSpeed: number;
+  readonly lossShareToAir: number;
+}
+
+function lossPressureOf({ blowerSpeed, steadyLoss, speedLoss, speedLossSpeed }: Running): number {
+  const part = blowerSpeed / speedLossSpeed;
+  return steadyLoss + speedLoss * part * part;
+}
+
+/** The leak over the swept flow if the leaking air were as cold as the inlet, and what heats the delivered air. */
+function loadsOf(si: Running) {
+  const { inletPressure, dischargePressure, inletTemperature, displacement, blowerSpeed } = si;
+  const rise = (dischargePressure - inletPressure) / inletPressure;
+  const lossPressure = lossPressureOf(si);
+  const leak = leakVolumeFlow(leakArea(si.leakCoefficient, displacement), rise, inletTemperature);
+  return {
+    rise,
+    lossPressure,
+    coldLeak: leak / (displacement * blowerSpeed),
+    heating: KAPPA * (rise + (si.lossShareToAir * lossPressure) / inletPressure),
+  };
+}
+
+/**
+ * What a Roots-type blower delivers at one speed between two pressures: air, temperature, power and torque, predicted
+ * from its size.
+ *
+ * Leakage through the clearances, as through an ideal nozzle, takes hot air back to the inlet; that heats the delivered
+ * air, and hotter air leaks more volume. Volumetric efficiency and discharge temperature are therefore solved together.
+ * The shaft pushes back the whole pressure difference over the whole swept volume, leak or no leak. Calibrate
+ * `leakCoefficient` with `blowerLeakArea` from one measured point where you can: with the default the volumetric
+ * efficiency is open by several points.
+ *
+ * The kernel `.si` returns no number for `volumetricEfficiency`, `dischargeTemperature` and `massFlow` where the leak
+ * exceeds what the blower can carry; the typed call refuses there. It takes equal pressures as well.
+ *
+ * @param args `displacement`, 0.01 to 100 L/rev; `blowerSpeed`, 10 to 40 000 rpm; `inletPressure` and
+ *   `dischargePressure`, absolute, 10 to 1000 kPa; `inletTemperature`, -60 to 150 °C; optional `leakCoefficient`, 0 to
+ *   0.02; `steadyLoss` and `speedLoss`, 0 to 100 kPa; `speedLossSpeed`, 100 to 40 000 rpm; `lossShareToAir`, 0 to 1.
+ * @returns `volumetricEfficiency`, `dischargeTemperature`, `massFlow`, `shaftPower`, `torque`; `flowFunction` of the
+ *   clearances, 0.6847 when the leak is choked.
+ * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input; `contradiction` where the
+ *   discharge pressure is below the inlet pressure or the blower delivers nothing against it.
+ * @see Steady-flow energy balance with the leak returned to the inlet; `blowerLeastSpeed` for the limit of delivery.
+ */
+export const blowerOperation = /* @__PURE__ */ relation({
+  id: "blower-operation",
+  title: "What a blower delivers: air, heat and power",
+  subject: "blower",
+  summary:
+    "Air, discharge temperature, power and torque of a Roots-type blower at one speed between two pressures, predicted from its size. Calibrate the leak from one measured point before you trust it.",
+  inputs: {
+    displacement,
+    blowerSpeed,
+    inletPressure,
+    inletTemperature,
+    dischargePressure,
+    leakCoefficient,
+    steadyLoss,
+    speedLoss,
+    speedLossSpeed,
+    lossShareToAir,
+  },
+  outputs: {
+    flowFunction: { symbol: "psi", unit: one, meaning: "flow function of the clearances; 0.6847 when choked" },
+    volumetricEfficiency: {
+      symbol: "eta_v",
+      unit: one,
+      meaning: "volumetric efficiency: delivered over swept volume, at inlet density",
+    },
+    dischargeTemperature: { symbol: "T_2", unit: degC, meaning: "temperature of the delivered air" },
+    massFlow: { symbol: "q_m", unit: gPerS, meaning: "mass of air delivered per time" },
+    shaftPower: { symbol: "P_b", unit: kW, meaning: "power at the blower shaft" },
+    torque: { symbol: "M_b", unit: Nm, meaning: "torque at the blower shaft, averaged over a revolution" },
+  },
+  constants: { gamma, R_d: dryAir, pi },
+  steps: {
+    kappa: kappaStep,
+    A_L: { unit: "m²", meaning: "effective leak area" },
+    x: { unit: "", meaning: "pressure ratio across the clearances, no smaller than the critical one" },
+    p_loss: { unit: "Pa", meaning: "losses as an equivalent pressure difference" },
+  },
+  equations: [
+    "kappa = (gamma - 1) / gamma",
+    "A_L = lambda * V_rev^(2 / 3)",
+    "x = max(p_1 / p_2, (2 / (gamma + 1))^(1 / kappa))",
+    "psi = x^(1 / gamma) * sqrt(2 / kappa * (1 - x^kappa))",
+    "p_loss = p_a + p_b * (n_b / n_ref)^2",
+    "eta_v = 1 - A_L * p_2 / p_1 * psi * sqrt(R_d * T_1 * (1 + kappa * (p_2 - p_1 + phi * p_loss) / (p_1 * eta_v))) / (V_rev * n_b)",
+    "T_2 = T_1 * (1 + kappa * (p_2 - p_1 + phi * p_loss) / (p_1 * eta_v))",
+    "q_m = eta_v * V_rev * n_b * p_1 / (R_d * T_1)",
+    "P_b = (p_2 - p_1 + p_loss) * V_rev * n_b",
+    "M_b = (p_2 - p_1 + p_loss) * V_rev / (2 * pi)",
+  ],
+  sources: ["carvill-data-handbook", "brown-compressors"],
+  assumes: [
+    "No compression inside the blower: the air is pushed back at the discharge port.",
+    "All clearances act as one ideal nozzle; the leak returns to the inlet at the discharge temperature.",
+    "Dry air with constant specific heats; steady flow, averaged over the lobes' pulses.",
+    "No filling loss: the cells are full at inlet pressure when they close.",
+  ],
+  requires: [
+    {
+      inputs: ["dischargePressure", "inletPressure"],
+      says: "the discharge pressure must not be below the inlet pressure",
+      holds: ({ dischargePressure: p2, inletPressure: p1 }) => p2 >= p1,
+    },
+    {
+      inputs: ["blowerSpeed", "displacement", "leakCoefficient", "dischargePressure"],
+      says: "the leak exceeds what the blower sweeps: it cannot hold this pressure at this speed",
+      holds: (si) => {
+        const { coldLeak, heating } = loadsOf(si);
+        return coldLeak <= greatestColdLeak(heating);
+      },
+    },
+  ],
+  valid: [
+    singleStage,
+    handbookDifference,
+    usualBlowerSpeed,
+    {
+      what: "volumetric efficiency",
+      of: (si) => {
+        const { coldLeak, heating } = loadsOf(si);
+        return deliveredShare(coldLeak, heating);
+      },
+      range: [0.45, 0.97],
+      unit: "",
+      because: "judgement around the handbook band of 0.95 down to 0.75 or lower; one fixed leak area is no good guide beyond it",
+      source: "brown-compressors",
+    },
+  ],
+  cautions: [
+    hotCaution,
+    clearanceCaution,
+    "More boost without more fuel is safe for the engine only within its limits of cylinder pressure; fit a relief valve that passes the whole delivery.",
+    driveCaution,
+  ],
+  compute: ({
+    displacement,
+    blowerSpeed,
+    inletPressure,
+    inletTemperature,
+    dischargePressure,
+    leakCoefficient = LEAK_COEFFICIENT,
+    steadyLoss = STEADY_LOSS_KPA * 1000,
+    speedLoss = SPEED_LOSS_KPA * 1000,
+    speedLossSpeed = SPEED_LOSS_RPM / 60,
+    lossShareToAir = LOSS_SHARE_TO_AIR,
+  }) => {
+    const { rise, lossPressure, coldLeak, heating } = loadsOf({
+      displacement,
+      blowerSpeed,
+      inletPressure,
+      inletTemperature,
+      dischargePressure,
+      leakCoefficient,
+      steadyLoss,
+      speedLoss,
+      speedLossSpeed,
+      lossShareToAir,
+    });
+    const volumetricEfficiency = deliveredShare(coldLeak, heating);
+    const workPerRevolution = (dischargePressure - inletPressure + lossPressure) * displacement;
+    return {
+      flowFunction: nozzleFlowFunction(rise),
+      volumetricEfficiency,
+      dischargeTemperature: inletTemperature * (1 + heating / volumetricEfficiency),
+      massFlow: (volumetricEfficiency * displacement * blowerSpeed * inletPressure) / (R_DRY_AIR * inletTemperature),
+      shaftPower: workPerRevolution * blowerSpeed,
+      torque: workPerRevolution / (2 * Math.PI),
+    };
+  },
+});
