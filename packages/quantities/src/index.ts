@@ -10,7 +10,7 @@ export {
 } from "./arithmetic.ts";
 export { absolutePressure, actualFlow, type GasState, gaugePressure, standardFlow } from "./conditions.ts";
 export * from "./error.ts";
-export { type Expressible, expressible, type Kind, type KindFacts, kindFacts, kinds } from "./kinds.ts";
+export { type Expressible, expressible, type Kind, type KindFacts, kindFacts, kindName, kinds, leastOf } from "./kinds.ts";
 export { type Contribution, fromSi, Quantity } from "./quantity.ts";
 export { read } from "./read.ts";
 export {

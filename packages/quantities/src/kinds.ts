@@ -4,8 +4,6 @@ export interface KindFacts {
   readonly name: string;
   /** Symbol of the coherent SI unit in which `si` is counted. */
   readonly si: string;
-  /** The least value that can exist, in SI, where physics sets one. */
-  readonly least?: number;
   /** A text of this kind that can be read, for messages. */
   readonly example: string;
 }
@@ -16,61 +14,76 @@ export interface KindFacts {
  * per revolution times rotational speed is a volume flow.
  */
 export const kinds = {
-  length: { name: "length", si: "m", example: "300 mm" },
-  area: { name: "area", si: "m²", example: "540 cm2" },
-  volume: { name: "volume", si: "m³", example: "1120 cc" },
-  volumePerRevolution: { name: "volume per revolution", si: "m³/rev", example: "0.62 L/rev" },
-  mass: { name: "mass", si: "kg", example: "690 kg" },
-  massPerStroke: { name: "mass per stroke", si: "kg/stroke", example: "18 mg/stroke" },
-  volumePerStroke: { name: "volume per stroke", si: "m³/stroke", example: "22 mm3/stroke" },
-  massPerLength: { name: "mass per length", si: "kg/m", example: "165 g/km" },
-  massPerVolume: { name: "mass per volume of charge", si: "kg/m³", example: "45 mg/L" },
-  massPerFuelVolume: { name: "mass per volume of fuel", si: "kg/m³", example: "2.68 kg/L" },
-  time: { name: "time", si: "s", example: "12 s" },
-  frequency: { name: "frequency", si: "Hz", example: "400 Hz" },
-  speed: { name: "speed", si: "m/s", example: "56 mph" },
-  acceleration: { name: "acceleration", si: "m/s²", example: "1.2 m/s2" },
-  rotationalSpeed: { name: "rotational speed", si: "rev/s", example: "3600 rpm" },
-  force: { name: "force", si: "N", example: "120 N" },
-  forcePerSpeed: { name: "force per speed", si: "N·s/m", example: "1.5 N s/m" },
-  forcePerSpeedSquared: { name: "force per speed squared", si: "N·s²/m²", example: "0.42 N/(m/s)2" },
-  springRate: { name: "spring rate", si: "N/m", example: "5 N/mm" },
-  torque: { name: "torque", si: "N·m", example: "65 N m" },
-  absolutePressure: { name: "absolute pressure", si: "Pa", least: 0, example: "84 kPa absolute" },
-  gaugePressure: { name: "gauge pressure", si: "Pa", example: "10 psi gauge" },
-  pressureDifference: { name: "pressure difference", si: "Pa", example: "14 kPa" },
-  temperature: { name: "temperature", si: "K", least: 0, example: "38 °C" },
-  temperatureDifference: { name: "temperature difference", si: "K", example: "45 °C difference" },
-  density: { name: "density", si: "kg/m³", example: "1.19 kg/m3" },
-  volumeFlow: { name: "actual volume flow", si: "m³/s", example: "120 cfm" },
-  standardVolumeFlow: { name: "standard volume flow", si: "m³/s at 0 °C, 101.325 kPa", example: "200 Nm3/h" },
-  massFlow: { name: "mass flow", si: "kg/s", example: "55 g/s" },
-  energy: { name: "energy", si: "J", example: "36 MJ" },
-  power: { name: "power", si: "W", example: "19 kW" },
-  specificHeatCapacity: { name: "specific heat capacity", si: "J/(kg·K)", example: "1005 J/(kg K)" },
-  heatCapacity: { name: "heat capacity", si: "J/K", example: "2.7 kJ/K" },
-  thermalConductance: { name: "thermal conductance", si: "W/K", example: "85 W/K" },
-  heatingValue: { name: "heating value", si: "J/kg", example: "42.7 MJ/kg" },
-  energyPerVolume: { name: "energy per volume", si: "J/m³", example: "35.8 MJ/L" },
-  dynamicViscosity: { name: "dynamic viscosity", si: "Pa·s", example: "18.2 µPa s" },
-  kinematicViscosity: { name: "kinematic viscosity", si: "m²/s", example: "3.0 cSt" },
-  thermalConductivity: { name: "thermal conductivity", si: "W/(m·K)", example: "0.026 W/(m K)" },
-  fuelEconomy: { name: "fuel economy", si: "m/m³", example: "58 mpg (imperial)" },
-  specificFuelConsumption: { name: "specific fuel consumption", si: "kg/J", example: "265 g/kWh" },
-  absorptionCoefficient: { name: "light absorption coefficient", si: "1/m", example: "1.5 1/m" },
-  angle: { name: "angle", si: "rad", example: "160°" },
-  voltage: { name: "voltage", si: "V", example: "4.096 mV" },
-  current: { name: "electric current", si: "A", example: "1.2 A" },
-  resistance: { name: "resistance", si: "Ω", example: "2.2 kΩ" },
-  ratio: { name: "ratio", si: "", example: "0.72" },
-} as const satisfies Record<string, KindFacts>;
+  length: { si: "m", example: "300 mm" },
+  area: { si: "m²", example: "540 cm2" },
+  volume: { si: "m³", example: "1120 cc" },
+  volumePerRevolution: { si: "m³/rev", example: "0.62 L/rev" },
+  mass: { si: "kg", example: "690 kg" },
+  massPerStroke: { si: "kg/stroke", example: "18 mg/stroke" },
+  volumePerStroke: { si: "m³/stroke", example: "22 mm3/stroke" },
+  massPerLength: { si: "kg/m", example: "165 g/km" },
+  massPerVolume: { si: "kg/m³", example: "45 mg/L" },
+  massPerFuelVolume: { si: "kg/m³", example: "2.68 kg/L" },
+  time: { si: "s", example: "12 s" },
+  frequency: { si: "Hz", example: "400 Hz" },
+  frequencyRate: { si: "Hz/s", example: "2000 steps/s2" },
+  speed: { si: "m/s", example: "56 mph" },
+  acceleration: { si: "m/s²", example: "1.2 m/s2" },
+  rotationalSpeed: { si: "rev/s", example: "3600 rpm" },
+  force: { si: "N", example: "120 N" },
+  forcePerSpeed: { si: "N·s/m", example: "1.5 N s/m" },
+  forcePerSpeedSquared: { si: "N·s²/m²", example: "0.42 N/(m/s)2" },
+  springRate: { si: "N/m", example: "5 N/mm" },
+  torque: { si: "N·m", example: "65 N m" },
+  absolutePressure: { si: "Pa", example: "84 kPa absolute" },
+  gaugePressure: { si: "Pa", example: "10 psi gauge" },
+  pressureDifference: { si: "Pa", example: "14 kPa" },
+  temperature: { si: "K", example: "38 °C" },
+  temperatureDifference: { si: "K", example: "45 °C difference" },
+  density: { si: "kg/m³", example: "1.19 kg/m3" },
+  volumeFlow: { si: "m³/s", example: "120 cfm" },
+  standardVolumeFlow: { si: "m³/s at 0 °C, 101.325 kPa", example: "200 Nm3/h" },
+  massFlow: { si: "kg/s", example: "55 g/s" },
+  energy: { si: "J", example: "36 MJ" },
+  power: { si: "W", example: "19 kW" },
+  specificHeatCapacity: { si: "J/(kg·K)", example: "1005 J/(kg K)" },
+  heatCapacity: { si: "J/K", example: "2.7 kJ/K" },
+  thermalConductance: { si: "W/K", example: "85 W/K" },
+  heatingValue: { si: "J/kg", example: "42.7 MJ/kg" },
+  energyPerVolume: { si: "J/m³", example: "35.8 MJ/L" },
+  dynamicViscosity: { si: "Pa·s", example: "18.2 µPa s" },
+  kinematicViscosity: { si: "m²/s", example: "3.0 cSt" },
+  thermalConductivity: { si: "W/(m·K)", example: "0.026 W/(m K)" },
+  fuelEconomy: { si: "m/m³", example: "58 mpg (imperial)" },
+  specificFuelConsumption: { si: "kg/J", example: "265 g/kWh" },
+  absorptionCoefficient: { si: "1/m", example: "1.5 1/m" },
+  angle: { si: "rad", example: "160°" },
+  voltage: { si: "V", example: "4.096 mV" },
+  current: { si: "A", example: "1.2 A" },
+  resistance: { si: "Ω", example: "2.2 kΩ" },
+  ratio: { si: "", example: "0.72" },
+} as const satisfies Record<string, Omit<KindFacts, "name">>;
 
 /** The name of a kind of quantity. */
 export type Kind = keyof typeof kinds;
 
+/**
+ * The name of a kind in words: "absolute pressure".
+ *
+ * Taken from its identifier, so that code which only computes does not carry the table of kinds along.
+ */
+export function kindName(kind: Kind): string {
+  return kind.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+}
+
+/** The least value of a kind that can exist, in SI: zero where it counts from an absolute zero. */
+export function leastOf(kind: Kind): number {
+  return kind === "absolutePressure" || kind === "temperature" ? 0 : -Number.MAX_VALUE;
+}
+
 /** The facts of a kind, whatever kind it is. */
 export function kindFacts(kind: Kind): KindFacts {
-  return kinds[kind];
+  return { name: kindName(kind), ...kinds[kind] };
 }
 
 type Family<K extends Kind> = K extends "absolutePressure" | "gaugePressure" | "pressureDifference"

@@ -1,5 +1,5 @@
 import { ChargewrightError } from "./error.ts";
-import { type Expressible, expressible, type Kind, kindFacts } from "./kinds.ts";
+import { type Expressible, expressible, type Kind, kindName } from "./kinds.ts";
 import type { Unit } from "./unit.ts";
 
 /** How much one input adds to the uncertainty of a result (JCGM 100, 5.1.2). */
@@ -68,6 +68,11 @@ export class Quantity<K extends Kind = Kind> {
     return this.#details?.contributions;
   }
 
+  /** The value in its unit, to all its digits: for logs and debuggers; `write` is for people. */
+  toString(): string {
+    return `${this.unit.fromSi(this.si)} ${this.unit.label}`.trim();
+  }
+
   /**
    * The number that expresses this quantity in `unit`.
    * @throws ChargewrightError `wrong-kind` if the unit belongs to another kind; `out-of-range` if the number would be
@@ -110,7 +115,7 @@ export class Quantity<K extends Kind = Kind> {
   #tooLarge(unit: Unit): never {
     throw new ChargewrightError(
       "out-of-range",
-      `a ${kindFacts(this.kind).name} of ${this.si} in SI is no finite number in ${unit.label}`,
+      `a ${kindName(this.kind)} of ${this.si} in SI is no finite number in ${unit.label}`,
       { value: this.si, unit: unit.label },
     );
   }
@@ -118,7 +123,7 @@ export class Quantity<K extends Kind = Kind> {
   #refuse(unit: Unit): never {
     throw new ChargewrightError(
       "wrong-kind",
-      `a ${kindFacts(this.kind).name} (${this.unit.fromSi(this.si)} ${this.unit.label}) cannot be expressed in ${unit.label}, a unit of ${kindFacts(unit.kind).name}`,
+      `a ${kindName(this.kind)} (${this.unit.fromSi(this.si)} ${this.unit.label}) cannot be expressed in ${unit.label}, a unit of ${kindName(unit.kind)}`,
       { value: this.si, unit: unit.label },
     );
   }

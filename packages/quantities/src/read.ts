@@ -125,7 +125,7 @@ function unitFrom<K extends Kind>(unitText: string, text: string, kind: K): Unit
       "unknown-unit",
       kind,
       text,
-      `${quote(unitText)} is not a known unit of ${name}${hint}; known are ${fitting()}; an example is "${example}"`,
+      `${quote(text)}: ${quote(unitText)} is not a known unit of ${name}${hint}; known are ${fitting()}; an example is "${example}"`,
       unitText,
     );
   }
@@ -253,7 +253,7 @@ function refusal(
   unit?: string,
 ) {
   const { name, example } = kindFacts(kind);
-  const tail = code === "unreadable" ? `; needs a ${name} such as "${example}"` : "";
+  const tail = code === "unreadable" ? `; an example is "${example}"` : "";
   return new ChargewrightError(code, `${name}: ${message}${tail}`, {
     value: text,
     ...(unit === undefined ? {} : { unit }),

@@ -1,5 +1,5 @@
 import { ChargewrightError } from "./error.ts";
-import { type Kind, kindFacts } from "./kinds.ts";
+import { type Kind, kindName, leastOf } from "./kinds.ts";
 import { Quantity } from "./quantity.ts";
 
 /** How a unit is defined. */
@@ -63,7 +63,7 @@ interface Conversion {
 
 function build<K extends Kind>(kind: K, definition: UnitDefinition, conversion: Conversion): Unit<K> {
   const { toSi, fromSi, uncertaintyToSi, uncertaintyFromSi } = conversion;
-  const least = kindFacts(kind).least ?? -Number.MAX_VALUE;
+  const least = leastOf(kind);
   const qualifier = qualifiers[kind];
   const label = qualifier === undefined ? definition.symbol : `${definition.symbol} ${qualifier}`;
   const make = (value: number, plusMinus = 0): Quantity<K> => {
@@ -97,13 +97,13 @@ function refuse(
   exists: boolean,
   least: number | undefined,
 ): never {
-  const { name, example } = kindFacts(kind);
+  const name = kindName(kind);
   const range = least === undefined ? `a finite ${name} in ${label}` : `${least} ${label} or more`;
   const details = { value, range, unit: label };
   if (typeof value !== "number" || !Number.isFinite(value))
     throw new ChargewrightError(
       "not-a-number",
-      `${name}: ${String(value)} ${label} is not a number; needs ${range}, such as "${example}"`,
+      `${name}: ${String(value)} ${label} is not a number; needs ${range}`,
       details,
     );
   // A value that exists was refused for its ±, which may also be too large for SI.

@@ -105,6 +105,7 @@ const table: { readonly [K in Kind]: readonly Unit<K>[] } = {
   ],
   time: [time.second, time.ms, time.us, time.minute, time.hour, time.day],
   frequency: [time.hertz, time.kHz, time.stepsPerS],
+  frequencyRate: [time.stepsPerS2],
   speed: [speed.kmh, speed.mPerS, speed.mph, speed.ftPerS, speed.ftPerMin, speed.knot],
   acceleration: [speed.mPerS2, speed.gravity, speed.ftPerS2],
   rotationalSpeed: [rotationalSpeed.rpm, rotationalSpeed.revPerS, rotationalSpeed.radPerS],

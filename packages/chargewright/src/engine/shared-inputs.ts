@@ -1,5 +1,5 @@
 import { bar, degC, kPa, kW, litre, MJPerKg, one, rpm } from "@chargewright/quantities";
-import type { Assumption, InputDeclaration } from "../relation/declaration.ts";
+import type { Assumption, ConstantDeclaration, InputDeclaration } from "../relation/declaration.ts";
 
 /** Revolutions per intake stroke that are taken where nothing is said. */
 export const REVOLUTIONS_PER_CYCLE = 2;
@@ -50,7 +50,7 @@ export const brakePower = {
   unit: kW,
   meaning: "brake power, at the flywheel",
   range: [0.01, 2000],
-  example: "18.5 ± 0.5 kW",
+  example: "16 ± 0.5 kW",
 } as const satisfies InputDeclaration<"power">;
 
 export const intakePressure = {
@@ -75,7 +75,7 @@ export const meanEffectivePressure = {
   unit: bar.difference,
   meaning: "mean effective pressure: work per cycle over displacement",
   range: [0.01, 60],
-  example: "7.1 bar",
+  example: "6.1 bar",
 } as const satisfies InputDeclaration<"pressureDifference">;
 
 /** In MJ/kg. */
@@ -104,8 +104,8 @@ export const heatingValuePresets = {
     source: "desnz-conversion-factors",
   },
   biodiesel: {
-    value: 37.7,
-    spread: [37.4, 38.1],
+    value: 37.9,
+    spread: [37.7, 38.1],
     because: "119 550 Btu per US gallon over a specific gravity of 0.88; the gravity is stated to two digits",
     source: "afdc-biodiesel",
   },
@@ -122,6 +122,5 @@ export const heatingValue = {
   example: "42.7 MJ/kg",
 } as const satisfies InputDeclaration<"heatingValue">;
 
-/** Brake and indicated efficiency have one definition of what counts as fuel power. */
-export const LOWER_HEATING_VALUE_NOTE =
-  "Efficiencies refer to the lower heating value; an efficiency stated against the higher one is about 6 % smaller.";
+/** The circle constant, which an equation cannot name by itself. */
+export const pi = { value: Math.PI, unit: "", meaning: "circle constant" } as const satisfies ConstantDeclaration;

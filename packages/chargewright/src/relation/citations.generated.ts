@@ -70,6 +70,14 @@ export const citations = {
   "marine-engineering-text": {"id":"marine-engineering-text","by":"Authors of an open textbook of marine engineering","title":"Introduction to marine engineering, chapter on diesel power"},
   "cfr-40-1065-655": {"id":"cfr-40-1065-655","by":"US Environmental Protection Agency","title":"Engine-testing procedures: chemical balances, default fuel composition","where":"40 CFR 1065.655(e)"},
   "combustion-laboratory-data": {"id":"combustion-laboratory-data","by":"Authors of a student repository","title":"Exhaust gas analysis of a single-cylinder diesel, 104 by 85 mm, 1500 rpm"},
+  "holman-heat-transfer-10": {"id":"holman-heat-transfer-10","by":"J. P. Holman","title":"Heat Transfer, 10th edition","year":2009,"where":"McGraw-Hill"},
+  "cengel-heat-mass-transfer": {"id":"cengel-heat-mass-transfer","by":"Y. A. Cengel","title":"Heat and Mass Transfer: A Practical Approach","where":"McGraw-Hill"},
+  "som-heat-transfer": {"id":"som-heat-transfer","by":"S. K. Som","title":"Introduction to Heat Transfer"},
+  "ht-1-0-7": {"id":"ht-1-0-7","by":"Caleb Bell and contributors","title":"ht, version 1.0.7","where":"https://github.com/CalebBell/ht"},
+  "ees-heat-transfer-library": {"id":"ees-heat-transfer-library","by":"F-Chart Software","title":"Engineering Equation Solver, heat transfer library: heat exchangers","where":"https://fchartsoftware.com/ees/heat_transfer_library/heat_exchangers/"},
+  "shah-sekulic-2003": {"id":"shah-sekulic-2003","by":"R. K. Shah, D. P. Sekulic","title":"Fundamentals of Heat Exchanger Design","year":2003,"where":"Wiley, Table 3.4"},
+  "modelica-standard-library": {"id":"modelica-standard-library","by":"Modelica Association and contributors","title":"Modelica Standard Library, Modelica.Fluid.Dissipation, nominal pressure-loss laws","where":"https://github.com/modelica/ModelicaStandardLibrary"},
+  "hucho-aerodynamics": {"id":"hucho-aerodynamics","by":"W.-H. Hucho (ed.)","title":"Aerodynamics of Road Vehicles"},
 } as const satisfies Readonly<Record<string, Citation>>;
 
 /** Id of a source in references/sources.yaml. */

@@ -1,4 +1,4 @@
-import { ChargewrightError, expressible, kindFacts, Quantity, type Unit } from "@chargewright/quantities";
+import { ChargewrightError, expressible, kindName, Quantity, type Unit } from "@chargewright/quantities";
 import type { Requirement } from "./declaration.ts";
 import { rangeText, shortNumber } from "./range-text.ts";
 import type { AnyRelation, Input } from "./relation.ts";
@@ -7,7 +7,7 @@ const article = (word: string) => (/^[aeiou]/.test(word) ? "an" : "a");
 
 /** What an input needs: kind and range, in the unit the user gave where it can express the input. */
 export function needs(input: Input, given?: Unit): string {
-  const { name } = kindFacts(input.kind);
+  const name = kindName(input.kind);
   const unit = given !== undefined && given.kind === input.kind ? given : input.unit;
   return `${article(name)} ${name} ${rangeText(input, unit)}`;
 }
@@ -39,7 +39,7 @@ export function refuseInput(relation: AnyRelation, name: string, value: unknown)
       `got ${given(value)}, which is no quantity; needs ${needs(input)}, such as "${input.example}"`,
       details,
     );
-  const name_ = kindFacts(value.kind).name;
+  const name_ = kindName(value.kind);
   if (value.kind !== input.kind)
     throw new ChargewrightError(
       "wrong-kind",

@@ -1,4 +1,4 @@
-import { type Kind, kindFacts, Quantity, type Unit } from "@chargewright/quantities";
+import { type Kind, leastOf, Quantity, type Unit } from "@chargewright/quantities";
 import type {
   Arguments,
   Declaration,
@@ -89,7 +89,7 @@ function planOutput([name, { unit }]: [string, OutputDeclaration], inputs: Input
   const follows = Object.entries(inputs).flatMap(([input, declared]) =>
     kind !== "ratio" && unitOfKind(declared.unit, kind) !== undefined ? [input] : [],
   );
-  return { name, kind, least: kindFacts(kind).least ?? -Number.MAX_VALUE, unit, follows };
+  return { name, kind, least: leastOf(kind), unit, follows };
 }
 
 function shownIn(plan: OutputPlan, args: Record<string, Quantity | undefined>): Unit {

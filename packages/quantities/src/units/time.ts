@@ -85,3 +85,15 @@ export const stepsPerS = /* @__PURE__ */ unit("frequency", {
   ucum: "{steps}/s",
   words: ["step/s", "steps/sec", "steps per second", "pps"],
 });
+
+/** How fast a stepper motor gains speed: steps per second, per second. */
+export const stepsPerS2 = /* @__PURE__ */ unit("frequencyRate", {
+  symbol: "steps/s²",
+  name: "step per second squared",
+  factor: 1,
+  exact: "1",
+  source: siBrochure,
+  ucum: "{steps}/s2",
+  spellings: ["step/s²", "Hz/s"],
+  words: ["steps/s2", "step/s2", "steps/s/s", "steps/sec2", "steps/sec/sec", "pps/s"],
+});
