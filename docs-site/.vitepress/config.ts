@@ -3,6 +3,7 @@ import { fileURLToPath } from "node:url";
 import { type DefaultTheme, defineConfig } from "vitepress";
 import { writeApi } from "../scripts/api.mjs";
 import { catalogue } from "./node/catalogue.ts";
+import { evidence } from "./node/evidence.ts";
 import { loadLibrary } from "./node/load-library.ts";
 import { relationModules } from "./node/relation-modules.ts";
 import { searchSections } from "./node/search-sections.ts";
@@ -43,7 +44,15 @@ export default defineConfig({
     outline: { level: [2, 3] },
     search: {
       provider: "local",
-      options: { miniSearch: { _splitIntoSections: searchSections(shelves) as never } },
+      options: {
+        miniSearch: {
+          _splitIntoSections: searchSections(shelves, evidence(library)) as never,
+          searchOptions: {
+            // A builder looks for a calculator; the programmer's pages name every word many times.
+            boostDocument: (id: string) => (id.includes("/api/") ? 0.1 : id.includes("/calculators/") ? 4 : 1),
+          },
+        },
+      },
     },
     docFooter: { prev: false, next: false },
     externalLinkIcon: true,

@@ -18,7 +18,10 @@ export function exactStudentT(t: BigNumber, nu: BigNumber): BigNumber {
   const front = gammaRatio(a).times(x.pow(a)).times(y.sqrt()).div(number(PI).sqrt());
   const far = x.lt(a.plus(1).div(a.plus(2.5)));
   const tail = far
-    ? front.times(fraction(x, a, half)).div(a).div(2)
+    ? front
+        .times(fraction(x, a, half))
+        .div(a)
+        .div(2)
     : half.minus(front.times(fraction(y, half, a)));
   return t.isNegative() ? tail : one.minus(tail);
 }
@@ -30,8 +33,17 @@ function fraction(x: BigNumber, a: BigNumber, b: BigNumber): BigNumber {
   let d = one.div(one.minus(a.plus(b).times(x).div(a.plus(1))));
   let value = d;
   for (let m = 1; m < 100_000; m++) {
-    const even = b.minus(m).times(m).times(x).div(a.plus(2 * m - 1).times(a.plus(2 * m)));
-    const odd = a.plus(m).times(a.plus(b).plus(m)).times(x).div(a.plus(2 * m).times(a.plus(2 * m + 1))).neg();
+    const even = b
+      .minus(m)
+      .times(m)
+      .times(x)
+      .div(a.plus(2 * m - 1).times(a.plus(2 * m)));
+    const odd = a
+      .plus(m)
+      .times(a.plus(b).plus(m))
+      .times(x)
+      .div(a.plus(2 * m).times(a.plus(2 * m + 1)))
+      .neg();
     d = one.div(one.plus(even.times(d)));
     c = one.plus(even.div(c));
     value = value.times(d).times(c);

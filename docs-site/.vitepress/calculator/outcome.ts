@@ -1,4 +1,4 @@
-import { ChargewrightError, type Quantity, read, type Unit, write } from "@chargewright/quantities";
+import { ChargewrightError, type Quantity, read, type Unit, withUncertainty, write } from "@chargewright/quantities";
 import { type AnyRelation, checkLine, type Output, readInput, solveFor, type WorkedCheck, work } from "chargewright";
 import { composed, unitBySymbol } from "./field.ts";
 import { type CalculatorState, inputsOf } from "./state.ts";
@@ -53,7 +53,8 @@ export function compute(relation: AnyRelation, state: CalculatorState): Computed
 
   try {
     const found = goal === undefined ? undefined : findInput(relation, state, output, goal, args);
-    const all = found === undefined ? args : { ...args, [state.find as string]: found };
+    // The ± that was found stems from the other inputs; counted with them it would count twice.
+    const all = found === undefined ? args : { ...args, [state.find as string]: withUncertainty(found, 0) };
     const check = work(relation, all, shownUnits(relation, state, goal));
     return { outcome: { check, line: checkLine(check, all), found } };
   } catch (error) {
@@ -105,7 +106,8 @@ function shownUnits(relation: AnyRelation, { shownIn, wanted }: CalculatorState,
   return goal === undefined ? units : { ...units, [wanted.output]: goal.unit };
 }
 
-function reasonOf(error: unknown): string {
+/** The sentence of an error of the library; any other error is a fault and goes on. */
+export function reasonOf(error: unknown): string {
   if (error instanceof ChargewrightError) return error.reason;
   throw error;
 }

@@ -1,5 +1,5 @@
-import { type Rerun, rerun, workedMarkdown, workedText } from "chargewright";
-import { relations } from "chargewright/registry";
+import { ChargewrightError } from "@chargewright/quantities";
+import { type AnyRelation, type Rerun, rerun, workedMarkdown, workedText } from "chargewright";
 
 /** A pasted check computed anew, its other lines compared as well. */
 export interface PastedRerun extends Rerun {
@@ -10,11 +10,30 @@ export interface PastedRerun extends Rerun {
 /**
  * Runs a pasted check again. Its last line is what is computed; a number altered further up is found by comparing the
  * text's lines with those of the check as it comes out now.
+ * @param load fetches a relation by its id; nothing where there is none.
  * @throws ChargewrightError as `rerun`.
  */
-export function rerunPasted(text: string): PastedRerun {
-  const again = rerun(text, (id) => relations.get(id));
+export async function rerunPasted(
+  text: string,
+  load: (id: string) => Promise<AnyRelation | undefined>,
+): Promise<PastedRerun> {
+  const relation = await load(namedIn(text));
+  const again = rerun(text, () => relation);
   return { ...again, foreign: foreignLines(text, again) };
+}
+
+/** The id of the relation that a pasted check names. */
+function namedIn(text: string): string {
+  let named = "";
+  try {
+    rerun(text, (id) => {
+      named = id;
+      return undefined;
+    });
+  } catch (error) {
+    if (!(error instanceof ChargewrightError && error.code === "unknown-relation")) throw error;
+  }
+  return named;
 }
 
 // Forums quote with > and indent; a table's cells may be padded.

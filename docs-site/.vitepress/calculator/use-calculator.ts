@@ -1,7 +1,7 @@
 import { type AnyRelation, fragment, type Output, readFragment } from "chargewright";
 import { computed, onMounted, onUnmounted, ref, shallowRef } from "vue";
-import { converted, type FieldState, ownUnit } from "./field.ts";
-import { compute, isPreset, type Outcome } from "./outcome.ts";
+import { converted, type FieldState, isNumberAlone, ownUnit } from "./field.ts";
+import { compute, isPreset, type Outcome, reasonOf } from "./outcome.ts";
 import { type CalculatorState, exampleState, fromPageState, toPageState, wantedField } from "./state.ts";
 
 /** The state of a calculator page, what it computes to, and the edits a visitor can make. */
@@ -51,6 +51,12 @@ export function useCalculator(relation: AnyRelation) {
       return;
     }
     if (symbol === unitOf(name)) return;
+    // Who mends a refused number by its unit means the number as it stands.
+    if (result.value.problems?.fields[name] !== undefined && isNumberAlone(field.text)) {
+      typed.delete(name);
+      putField(name, { ...field, unit: symbol });
+      return;
+    }
     const before = typed.get(name) ?? { ...field, unit: unitOf(name) };
     typed.set(name, before);
     putField(name, symbol === before.unit ? before : converted(before, kindOf(name), symbol));
@@ -102,7 +108,7 @@ export function useCalculator(relation: AnyRelation) {
       notice.value =
         unknown.length === 0 ? "" : `This link says more than this calculator knows; left out: ${unknown.join("; ")}.`;
     } catch (error) {
-      notice.value = `This link cannot be read: ${error instanceof Error ? error.message : String(error)}. The demo build's values are shown.`;
+      notice.value = `This link cannot be read: ${reasonOf(error)}. The demo build's values are shown.`;
     }
   }
 

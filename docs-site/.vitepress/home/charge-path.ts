@@ -52,9 +52,7 @@ function stage(
       text: write(unit === undefined ? quantity : quantity.to(unit), { digits: 4 }),
     };
   });
-  const texts = Object.fromEntries(
-    Object.entries(args).map(([name, quantity]) => [name, write(quantity, { digits: 5 })]),
-  );
+  const texts = Object.fromEntries(Object.entries(args).map(([name, quantity]) => [name, write(quantity)]));
   return { relation, results, link: fragment({ texts }), all };
 }
 

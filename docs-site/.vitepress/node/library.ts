@@ -2,7 +2,7 @@
 
 export { kindFacts, write, writeNumber } from "@chargewright/quantities";
 export * as exported from "chargewright";
-export { subjects } from "chargewright";
+export { citedBy, subjects } from "chargewright";
 export { relations } from "chargewright/registry";
 export { evaluateRecord } from "../../../tests/support/evaluate-record.ts";
 export { loadRecords, loadSources } from "../../../tests/support/load-records.ts";

@@ -1,4 +1,5 @@
 import type { Shelf } from "./catalogue.ts";
+import type { EvidenceChapter } from "./evidence.ts";
 
 /** A part of a page as the local search takes it. */
 export interface Section {
@@ -9,17 +10,29 @@ export interface Section {
 
 /**
  * What the search is to know of the generated pages, which are no files it could read: a calculator by its title, summary
- * and the words of its inputs and results. Nothing for every other page, so that the search takes it as it is.
+ * and the words of its inputs and results, a record of the evidence by its title and source. Nothing for every other page,
+ * so that the search takes it as it is.
  */
-export function searchSections(shelves: readonly Shelf[]): (file: string) => readonly Section[] | undefined {
-  const calculators = new Map(
-    shelves.flatMap(({ title, entries }) => entries.map((entry) => [entry.id, { ...entry, shelf: title }])),
-  );
-  return (file) => {
-    const [, id] = /\/calculators\/([a-z0-9-]+)\.md$/.exec(file) ?? [];
-    const entry = id === undefined ? undefined : calculators.get(id);
-    return entry === undefined
-      ? undefined
-      : [{ anchor: "", titles: [entry.shelf, entry.title], text: `${entry.summary} ${entry.words}` }];
-  };
+export function searchSections(
+  shelves: readonly Shelf[],
+  chapters: readonly EvidenceChapter[],
+): (file: string) => readonly Section[] | undefined {
+  const pages = new Map<string, readonly Section[]>();
+  for (const { title, entries } of shelves)
+    for (const entry of entries)
+      pages.set(`calculators/${entry.id}.md`, [
+        { anchor: "", titles: [title, entry.title], text: `${entry.summary} ${entry.words}` },
+      ]);
+  for (const { subject, title, groups } of chapters)
+    pages.set(
+      `evidence/${subject}.md`,
+      groups.flatMap(({ records }) =>
+        records.map(({ record, source }) => ({
+          anchor: record.id,
+          titles: [`Evidence: ${title}`, record.title],
+          text: `${source?.by ?? ""} ${source?.title ?? ""} ${record.note ?? ""}`,
+        })),
+      ),
+    );
+  return (file) => pages.get(file.split("/").slice(-2).join("/"));
 }

@@ -43,6 +43,7 @@ export { equationMathml, type PutIn, symbolMathml, symbolText } from "./relation
 export { rangeText } from "./relation/range-text.ts";
 export { readInput, readInputs, type Texts } from "./relation/read-inputs.ts";
 export { type AnyRelation, type Input, type Output, type Relation, relation } from "./relation/relation.ts";
+export { type SimulatedOutput, type Simulation, type SimulationOptions, simulate } from "./relation/simulate.ts";
 export { solveFor } from "./relation/solve-for.ts";
 export { type ValidityWarning, validityWarnings } from "./relation/validity.ts";
 export {

@@ -4,9 +4,17 @@ import { fromSi, type Quantity } from "./quantity.ts";
 import type { Unit } from "./unit.ts";
 import { m3PerH } from "./units/flow.ts";
 
-/** Reference state in which the SI value of a standard volume flow is counted: 0 °C and 101.325 kPa (DIN 1343). */
-const REFERENCE_PRESSURE = 101325;
-const REFERENCE_TEMPERATURE = 273.15;
+/** The state in which the SI value of a standard volume flow is counted, in Pa and K: 101.325 kPa and 0 °C (DIN 1343). */
+export const standardState = { pressure: 101325, temperature: 273.15 } as const;
+
+/**
+ * Volume of a gas at a pressure in Pa and a temperature in K over its volume in the standard state: ideal gas, dry.
+ *
+ * The bare number behind `actualFlow` and `standardFlow`; nothing is checked.
+ */
+export function gasExpansion(pressure: number, temperature: number): number {
+  return (standardState.pressure / pressure) * (temperature / standardState.temperature);
+}
 
 /** The state of the gas where a volume flow is counted. */
 export interface GasState {
@@ -97,7 +105,7 @@ function expansion(at: GasState): number {
   expectKind(temperature, "temperature", "temperature");
   positive(pressure, "pressure");
   positive(temperature, "temperature");
-  return (REFERENCE_PRESSURE / pressure.si) * (temperature.si / REFERENCE_TEMPERATURE);
+  return gasExpansion(pressure.si, temperature.si);
 }
 
 function positive(quantity: Quantity, input: string): void {

@@ -8,7 +8,15 @@ export {
   subtract,
   withUncertainty,
 } from "./arithmetic.ts";
-export { absolutePressure, actualFlow, type GasState, gaugePressure, standardFlow } from "./conditions.ts";
+export {
+  absolutePressure,
+  actualFlow,
+  type GasState,
+  gasExpansion,
+  gaugePressure,
+  standardFlow,
+  standardState,
+} from "./conditions.ts";
 export * from "./error.ts";
 export { type Expressible, expressible, type Kind, type KindFacts, kindFacts, kindName, kinds, leastOf } from "./kinds.ts";
 export { type Contribution, fromSi, Quantity } from "./quantity.ts";

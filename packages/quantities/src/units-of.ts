@@ -205,6 +205,7 @@ const table: { readonly [K in Kind]: readonly Unit<K>[] } = {
   heatCapacity: [heat.kJPerK, heat.JPerK, heat.BtuPerF],
   thermalConductance: [heat.WPerK, heat.kWPerK, heat.BtuPerHF],
   heatingValue: [heat.MJPerKg, heat.kJPerKg, heat.JPerKg, heat.kWhPerKg, heat.kcalPerKg, heat.BtuPerLb],
+  specificEnergy: [heat.kJPerKgOfGas, heat.JPerKgOfGas, heat.BtuPerLbOfGas],
   energyPerVolume: [
     heat.MJPerL,
     heat.kJPerL,

@@ -1,7 +1,7 @@
 import { degC, kgPerM3, kPa, one } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
-
-const R_DRY_AIR = 287.05287;
+import { dryAirGasConstant, R_DRY_AIR } from "./constants.ts";
+import { vapourFraction } from "./humid-state.ts";
 
 /**
  * Density of air from its absolute pressure, temperature and humidity.
@@ -50,14 +50,7 @@ export const airDensity = /* @__PURE__ */ relation({
     },
   },
   outputs: { density: { symbol: "rho", unit: kgPerM3, meaning: "density of the air" } },
-  constants: {
-    R_d: {
-      value: R_DRY_AIR,
-      unit: "J/(kg·K)",
-      meaning: "specific gas constant of dry air",
-      source: "icao-doc-7488",
-    },
-  },
+  constants: { R_d: dryAirGasConstant },
   steps: {
     f: { unit: "", meaning: "enhancement factor of water vapour in air" },
     p_sv: { unit: "Pa", meaning: "saturation pressure of water vapour" },
@@ -109,9 +102,3 @@ export const airDensity = /* @__PURE__ */ relation({
       (relativeHumidity === 0 ? 1 : 1 - 0.378 * vapourFraction(pressure, temperature, relativeHumidity)),
   }),
 });
-
-function vapourFraction(p: number, T: number, phi: number): number {
-  const t = T - 273.15;
-  const f = 1.00062 + 3.14e-8 * p + 5.6e-7 * t * t;
-  return (phi * f * Math.exp(1.2378847e-5 * T * T - 1.9121316e-2 * T + 33.93711047 - 6.3431645e3 / T)) / p;
-}

@@ -1,7 +1,7 @@
 import { one, WPerK } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
-import { CROSSFLOW_UNMIXED_SERIES } from "./crossflow-unmixed-series.ts";
 import { crossflowUnmixedEffectiveness } from "./crossflow-unmixed-effectiveness.ts";
+import { CROSSFLOW_UNMIXED_SERIES } from "./crossflow-unmixed-series.ts";
 import { crossflowUnmixedTransferUnits } from "./crossflow-unmixed-transfer-units.ts";
 import {
   AIR_HEAT_CAPACITY,
@@ -37,7 +37,8 @@ interface Test {
  *   optional `chargeHeatCapacity`, `coolingHeatCapacity`, 500 to 6000 J/(kg·K).
  * @returns `conductance`, `transferUnits`, `capacityRatio`, `effectiveness`.
  * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input; `contradiction` where the
- *   temperatures are out of order or the effectiveness is more than 20 transfer units reach (the ceiling is 1).
+ *   temperatures are out of order, or the effectiveness is above 0.999 or more than 10 transfer units reach (the
+ *   ceiling is 1).
  * @see Kays and London, Compact Heat Exchangers; Shah and Sekulic, Fundamentals of Heat Exchanger Design, Table 3.4.
  */
 export const coolerConductanceFromTest = /* @__PURE__ */ relation({
@@ -85,13 +86,11 @@ export const coolerConductanceFromTest = /* @__PURE__ */ relation({
     },
     {
       inputs: ["chargeOut", "chargeFlow", "coolingFlow"],
-      says: "the effectiveness that these give must not exceed what 20 transfer units reach (the ceiling of the arrangement is 1): the cooling air cannot take up so much heat, or a gauge is wrong",
+      says: "the effectiveness that these give must not exceed 0.999, nor what 10 transfer units reach (the ceiling of the arrangement is 1): the cooling air cannot take up so much heat, or a gauge is wrong",
       holds: (test) => {
         const { effectiveness: epsilon, capacityRatio: C_r } = seen(test);
-        return (
-          epsilon <=
-          crossflowUnmixedEffectiveness.si({ transferUnits: MOST_TRANSFER_UNITS, capacityRatio: C_r }).effectiveness
-        );
+        const most = { transferUnits: MOST_TRANSFER_UNITS, capacityRatio: C_r };
+        return epsilon <= Math.min(0.999, crossflowUnmixedEffectiveness.si(most).effectiveness);
       },
     },
   ],

@@ -33,7 +33,11 @@ export const coolerEffectivenessBothSides = /* @__PURE__ */ relation({
       unit: one,
       meaning: "rise of the cooling air over the difference of the inlets",
     },
-    effectiveness: { symbol: "epsilon", unit: one, meaning: "effectiveness: heat given off over the most that could be" },
+    effectiveness: {
+      symbol: "epsilon",
+      unit: one,
+      meaning: "effectiveness: heat given off over the most that could be",
+    },
     capacityRatio: { symbol: "C_r", unit: one, meaning: "smaller over larger heat capacity flow" },
   },
   equations: [

@@ -16,7 +16,8 @@ export const coolerHeatRejected = /* @__PURE__ */ relation({
   id: "cooler-heat-rejected",
   title: "Heat rejected by the charge cooler",
   subject: "cooler",
-  summary: "How much heat the cooler takes out of the charge: what the cooling air behind it carries, and the radiator meets.",
+  summary:
+    "How much heat the cooler takes out of the charge: what the cooling air behind it carries, and the radiator meets.",
   inputs: { chargeFlow, chargeIn, chargeOut, chargeHeatCapacity },
   outputs: { heatRejected: { symbol: "Q", unit: kW, meaning: "heat flow out of the charge" } },
   equations: ["Q = m_h * c_ph * (T_1 - T_2)"],

@@ -30,7 +30,7 @@ import {
  *   500 to 6000 J/(kg·K).
  * @returns `chargeOut`, `coolingOut`, `heatRejected`, `chargeEffectiveness`.
  * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input; `contradiction` where the
- *   charge comes in colder than the cooling air, or the core has more than 20 transfer units at these flows.
+ *   charge comes in colder than the cooling air, or the core has more than 10 transfer units at these flows.
  * @see Shah and Sekulic, Fundamentals of Heat Exchanger Design, Table 3.4; Kays and London, Compact Heat Exchangers.
  */
 export const coolerOutletForecast = /* @__PURE__ */ relation({
@@ -97,7 +97,7 @@ export const coolerOutletForecast = /* @__PURE__ */ relation({
     },
     {
       inputs: ["testConductance", "chargeFlow", "coolingFlow"],
-      says: "the flows must not be so small for this core that it has more than 20 transfer units: no core works there",
+      says: "the flows must not be so small for this core that it has more than 10 transfer units: no core works there",
       holds: (core) => coreEffectiveness.si(core).transferUnits <= MOST_TRANSFER_UNITS,
     },
   ],

@@ -56,6 +56,8 @@ export const coolerOutletTemperature = /* @__PURE__ */ relation({
       source: "heywood-fundamentals",
     },
   ],
-  cautions: ["A standing car has next to no air through the core: the charge then leaves nearly as hot as it comes in."],
+  cautions: [
+    "A standing car has next to no air through the core: the charge then leaves nearly as hot as it comes in.",
+  ],
   compute: ({ effectiveness, chargeIn: T_1, coolingIn: t_1 }) => ({ chargeOut: T_1 - effectiveness * (T_1 - t_1) }),
 });

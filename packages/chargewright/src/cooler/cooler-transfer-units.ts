@@ -56,7 +56,8 @@ export const coolerTransferUnits = /* @__PURE__ */ relation({
       }) => UA / Math.min(m_h * c_ph, m_c * c_pc),
       range: [0.1, 8],
       unit: "",
-      because: "judgement: a core of a road vehicle lies between 0.5 and 5; beyond 8 a flow or the conductance is wrong",
+      because:
+        "judgement: a core of a road vehicle lies between 0.5 and 5; beyond 8 a flow or the conductance is wrong",
     },
   ],
   cautions: [],

@@ -36,7 +36,7 @@ import {
  *   `chargeHeatCapacity`, `coolingHeatCapacity`, 500 to 6000 J/(kg·K).
  * @returns `chargeEffectiveness`, `effectiveness`, `conductance`, `transferUnits`, `capacityRatio`.
  * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input; `contradiction` where the
- *   flows are so small for the core that it has more than 20 transfer units. The kernel `si` takes any positive flows.
+ *   flows are so small for the core that it has more than 10 transfer units. The kernel `si` takes any positive flows.
  * @see Shah and Sekulic, Fundamentals of Heat Exchanger Design, Table 3.4; Kays and London, Compact Heat Exchangers.
  */
 export const coreEffectiveness = /* @__PURE__ */ relation({
@@ -92,7 +92,7 @@ export const coreEffectiveness = /* @__PURE__ */ relation({
   requires: [
     {
       inputs: ["testConductance", "chargeFlow", "coolingFlow"],
-      says: "the flows must not be so small for this core that it has more than 20 transfer units: no core works there",
+      says: "the flows must not be so small for this core that it has more than 10 transfer units: no core works there",
       holds: (core) => coreKernel(core).transferUnits <= MOST_TRANSFER_UNITS,
     },
   ],
@@ -112,7 +112,9 @@ export const coreEffectiveness = /* @__PURE__ */ relation({
       because: "judgement: the exponent of a finned side was read over about this range",
     },
   ],
-  cautions: ["A standing car has next to no air through the core: the charge then leaves nearly as hot as it comes in."],
+  cautions: [
+    "A standing car has next to no air through the core: the charge then leaves nearly as hot as it comes in.",
+  ],
   compute: (core) => coreKernel(core),
 });
 

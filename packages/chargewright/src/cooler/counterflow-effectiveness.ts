@@ -6,7 +6,7 @@ import { capacityRatio, effectiveness, exchangerAssumptions, transferUnits } fro
  *
  * Its ceiling is 1.
  *
- * @param args `transferUnits`, 0 to 20; `capacityRatio`, 0 to 1.
+ * @param args `transferUnits`, 0 to 10; `capacityRatio`, 0 to 1.
  * @returns `effectiveness`.
  * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input.
  * @see Incropera et al., Fundamentals of Heat and Mass Transfer, Table 11.3; Shah and Sekulic, Table 3.4.

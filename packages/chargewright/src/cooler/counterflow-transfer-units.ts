@@ -19,9 +19,7 @@ export const counterflowTransferUnits = /* @__PURE__ */ relation({
     "How large a counterflow core must be for an effectiveness, in transfer units: the least that any arrangement can do it with.",
   inputs: { effectiveness: knownEffectiveness, capacityRatio },
   outputs: { transferUnits: transferUnitsFound },
-  equations: [
-    "N_tu = C_r < 1 ? ln((1 - epsilon * C_r) / (1 - epsilon)) / (1 - C_r) : epsilon / (1 - epsilon)",
-  ],
+  equations: ["N_tu = C_r < 1 ? ln((1 - epsilon * C_r) / (1 - epsilon)) / (1 - C_r) : epsilon / (1 - epsilon)"],
   sources: ["incropera-heat-transfer", "holman-heat-transfer-10", "ht-1-0-7"],
   assumes: [...exchangerAssumptions, "The streams run parallel to each other in opposite directions all the way."],
   valid: [

@@ -7,7 +7,7 @@ import { capacityRatio, ceiling, effectiveness, exchangerAssumptions, transferUn
  * For charge air in finned tubes with plenty of cooling air that can mix across the core between bare tubes. The
  * ceiling is `(1 - exp(-C_r))/C_r`.
  *
- * @param args `transferUnits`, 0 to 20; `capacityRatio`, 0 to 1.
+ * @param args `transferUnits`, 0 to 10; `capacityRatio`, 0 to 1.
  * @returns `effectiveness`; `ceiling`, what a core of any size would reach.
  * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input.
  * @see Incropera et al., Fundamentals of Heat and Mass Transfer, Table 11.3; Holman, Heat Transfer, Table 10-3.

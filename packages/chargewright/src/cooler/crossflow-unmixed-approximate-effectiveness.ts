@@ -7,7 +7,7 @@ import { capacityRatio, effectiveness, exchangerAssumptions, transferUnits } fro
  * Against the exact series it is up to 0.9 points high (near 3 transfer units, capacity ratio 0.4) and 1.4 points low
  * (near 8 and 0.8). Use it to compare with a source that used it; else use the exact relation.
  *
- * @param args `transferUnits`, 0 to 20; `capacityRatio`, 0 to 1.
+ * @param args `transferUnits`, 0 to 10; `capacityRatio`, 0 to 1.
  * @returns `effectiveness`.
  * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input.
  * @see Incropera et al., Fundamentals of Heat and Mass Transfer, Table 11.3; Holman, Heat Transfer, Table 10-3.

@@ -17,9 +17,9 @@ import {
  * unmixed: its root, as it has no closed inverse.
  *
  * @param args `effectiveness`, 0 to 0.999999; `capacityRatio`, 0 to 1.
- * @returns `transferUnits`, 0 to 20.
+ * @returns `transferUnits`, 0 to 10.
  * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input; `contradiction` where the
- *   effectiveness is more than 20 transfer units reach.
+ *   effectiveness is more than 10 transfer units reach.
  * @see Incropera et al., Fundamentals of Heat and Mass Transfer, Table 11.3; Holman, Heat Transfer, Table 10-3.
  */
 export const crossflowUnmixedApproximateTransferUnits = /* @__PURE__ */ relation({
@@ -39,7 +39,7 @@ export const crossflowUnmixedApproximateTransferUnits = /* @__PURE__ */ relation
   requires: [
     {
       inputs: ["effectiveness", "capacityRatio"],
-      says: "the effectiveness must not exceed what 20 transfer units reach at this capacity ratio; the ceiling of this arrangement is 1, but no core comes that near to it",
+      says: "the effectiveness must not exceed what 10 transfer units reach at this capacity ratio; the ceiling of this arrangement is 1, but no core comes that near to it",
       holds: ({ effectiveness, capacityRatio: C_r }) =>
         effectiveness <=
         crossflowUnmixedApproximateEffectiveness.si({ transferUnits: MOST_TRANSFER_UNITS, capacityRatio: C_r })

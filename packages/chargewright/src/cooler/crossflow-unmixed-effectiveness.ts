@@ -8,7 +8,7 @@ import { capacityRatio, effectiveness, exchangerAssumptions, transferUnits } fro
  *
  * Both streams run in separate passages, at right angles. The ceiling is 1, approached very slowly.
  *
- * @param args `transferUnits`, 0 to 20; `capacityRatio`, 0 to 1.
+ * @param args `transferUnits`, 0 to 10; `capacityRatio`, 0 to 1.
  * @returns `effectiveness`.
  * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input.
  * @see Shah and Sekulic, Fundamentals of Heat Exchanger Design, Table 3.4; Kays and London, Compact Heat Exchangers,

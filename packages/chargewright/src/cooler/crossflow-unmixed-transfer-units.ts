@@ -14,12 +14,12 @@ import {
  * Number of transfer units that a crossflow exchanger with both streams unmixed needs for an effectiveness: the root
  * of the exact series, which has no closed inverse.
  *
- * The ceiling is 1 and approached slowly; sought up to 20 transfer units, more than any core has.
+ * The ceiling is 1 and approached slowly; sought up to 10 transfer units, more than any core has.
  *
  * @param args `effectiveness`, 0 to 0.999999; `capacityRatio`, 0 to 1.
- * @returns `transferUnits`, 0 to 20.
+ * @returns `transferUnits`, 0 to 10.
  * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input; `contradiction` where the
- *   effectiveness is more than 20 transfer units reach.
+ *   effectiveness is more than 10 transfer units reach.
  * @see Shah and Sekulic, Fundamentals of Heat Exchanger Design, Table 3.4.
  */
 export const crossflowUnmixedTransferUnits = /* @__PURE__ */ relation({
@@ -39,7 +39,7 @@ export const crossflowUnmixedTransferUnits = /* @__PURE__ */ relation({
   requires: [
     {
       inputs: ["effectiveness", "capacityRatio"],
-      says: "the effectiveness must not exceed what 20 transfer units reach at this capacity ratio; the ceiling of this arrangement is 1, but no core comes that near to it",
+      says: "the effectiveness must not exceed what 10 transfer units reach at this capacity ratio; the ceiling of this arrangement is 1, but no core comes that near to it",
       holds: ({ effectiveness, capacityRatio: C_r }) =>
         effectiveness <=
         crossflowUnmixedEffectiveness.si({ transferUnits: MOST_TRANSFER_UNITS, capacityRatio: C_r }).effectiveness,
@@ -61,8 +61,7 @@ export const crossflowUnmixedTransferUnits = /* @__PURE__ */ relation({
       effectiveness > 0.5
         ? (N_tu: number) => Math.exp(-N_tu) + crossflowUnmixedSeries(N_tu, C_r) - (1 - effectiveness)
         : (N_tu: number) =>
-            effectiveness -
-            crossflowUnmixedEffectiveness.si({ transferUnits: N_tu, capacityRatio: C_r }).effectiveness;
+            effectiveness - crossflowUnmixedEffectiveness.si({ transferUnits: N_tu, capacityRatio: C_r }).effectiveness;
     // The requirement holds to the last bit only in one of the two forms: at the very end there may be no change of sign.
     return { transferUnits: bracketedRoot(miss, 0, MOST_TRANSFER_UNITS) ?? MOST_TRANSFER_UNITS };
   },

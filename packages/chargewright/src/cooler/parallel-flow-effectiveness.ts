@@ -6,7 +6,7 @@ import { capacityRatio, ceiling, effectiveness, exchangerAssumptions, transferUn
  *
  * Both streams tend to one common temperature, so the ceiling is `1/(1 + C_r)`.
  *
- * @param args `transferUnits`, 0 to 20; `capacityRatio`, 0 to 1.
+ * @param args `transferUnits`, 0 to 10; `capacityRatio`, 0 to 1.
  * @returns `effectiveness`; `ceiling`, what a core of any size would reach.
  * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input.
  * @see Incropera et al., Fundamentals of Heat and Mass Transfer, Table 11.3; Shah and Sekulic, Table 3.4.

@@ -14,7 +14,8 @@ export const pressureDropLimit = /* @__PURE__ */ relation({
   id: "pressure-drop-limit",
   title: "Largest pressure drop for a wanted density",
   subject: "cooler",
-  summary: "How much pressure a cooler and its pipes may cost, before you buy one, if the charge is to gain a wanted density.",
+  summary:
+    "How much pressure a cooler and its pipes may cost, before you buy one, if the charge is to gain a wanted density.",
   inputs: {
     pressureIn: {
       symbol: "p_1",

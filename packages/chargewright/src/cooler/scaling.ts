@@ -43,8 +43,7 @@ export const chargeShare = {
   default: {
     value: CHARGE_SHARE,
     spread: [0.3, 0.7],
-    because:
-      "judgement: no measured split of a small core was found; two tests at different charge flows give it",
+    because: "judgement: no measured split of a small core was found; two tests at different charge flows give it",
   },
   example: "0.5",
 } as const;

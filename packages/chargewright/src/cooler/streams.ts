@@ -7,7 +7,7 @@ const airHeatCapacity = {
   value: AIR_HEAT_CAPACITY,
   spread: [1004, 1015],
   because:
-    "dry air between 0 and 140 °C, the coldest and the hottest that a cooler meets; air saturated at 38 °C holds up to 4 % more",
+    "dry air between 0 and 140 °C, the coldest and the hottest that a cooler meets; air saturated at 38 °C holds some 3 % more",
 } as const;
 
 /** Mass flow of the charge air. */
@@ -94,7 +94,7 @@ export const conductance = {
 } as const;
 
 /** Number of transfer units that no core of a road vehicle reaches. */
-export const MOST_TRANSFER_UNITS = 20;
+export const MOST_TRANSFER_UNITS = 10;
 
 /** Number of transfer units. */
 export const transferUnits = {

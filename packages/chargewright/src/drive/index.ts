@@ -1,1 +1,12 @@
-export {};
+export { pulleyRatio } from "./pulley-ratio.ts";
+export { beltLength } from "./belt-length.ts";
+export { beltCentreDistance } from "./belt-centre-distance.ts";
+export { beltSpeed } from "./belt-speed.ts";
+export { beltTensionRatio } from "./belt-tension-ratio.ts";
+export { beltTensions } from "./belt-tensions.ts";
+export { beltPower } from "./belt-power.ts";
+export { beltPowerFromStrength } from "./belt-power-from-strength.ts";
+export { beltSlipMargin } from "./belt-slip-margin.ts";
+export { beltTensionFromFrequency } from "./belt-tension-from-frequency.ts";
+export { beltSideLoad } from "./belt-side-load.ts";
+export { pulleyRimStress } from "./pulley-rim-stress.ts";

@@ -1,1 +1,17 @@
-export {};
+export { ductSpeed } from "./duct-speed.ts";
+export { hydraulicDiameter } from "./hydraulic-diameter.ts";
+export { reynoldsNumber } from "./reynolds-number.ts";
+export { frictionFactor } from "./friction-factor.ts";
+export { straightPressureDrop } from "./straight-pressure-drop.ts";
+export { fittingPressureDrop } from "./fitting-pressure-drop.ts";
+export { bendLossCoefficient } from "./bend-loss-coefficient.ts";
+export { mitreLossCoefficient } from "./mitre-loss-coefficient.ts";
+export { suddenExpansion } from "./sudden-expansion.ts";
+export { conicalDiffuser } from "./conical-diffuser.ts";
+export { ductContraction } from "./duct-contraction.ts";
+export { ductRunPressureDrop } from "./duct-run-pressure-drop.ts";
+export { compressibleDuctDrop } from "./compressible-duct-drop.ts";
+export { leakFlow } from "./leak-flow.ts";
+export { hoseEndThrust } from "./hose-end-thrust.ts";
+export { bendAnchorForce } from "./bend-anchor-force.ts";
+export { hoopStress } from "./hoop-stress.ts";

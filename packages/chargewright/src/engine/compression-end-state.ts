@@ -20,7 +20,7 @@ export const compressionEndState = /* @__PURE__ */ relation({
   title: "Compression pressure and temperature",
   subject: "engine",
   summary:
-    "The state into which the fuel is sprayed. Boost multiplies the pressure, charge temperature multiplies the temperature: cooling by 40 °C takes about 120 °C off here.",
+    "The state into which the fuel is sprayed. Boost multiplies the pressure, charge temperature multiplies the temperature: cooling by 40 °C takes about 115 °C off here.",
   inputs: {
     intakePressure: { ...intakePressure, symbol: "p_1", meaning: "absolute pressure when the inlet valve closes" },
     intakeTemperature: {

@@ -3,6 +3,7 @@ import { airDensity } from "../air/air-density.ts";
 import { relation } from "../relation/relation.ts";
 import {
   displacement,
+  dryAirGasConstant,
   engineSpeed,
   intakePressure,
   intakeTemperature,
@@ -10,8 +11,6 @@ import {
   revolutionsPerCycle,
   wholeCycle,
 } from "./shared-inputs.ts";
-
-const R_DRY_AIR = 287.05287;
 
 /**
  * Air that an engine swallows: the speed-density relation for two- and four-stroke engines.
@@ -51,14 +50,7 @@ export const engineAirFlow = /* @__PURE__ */ relation({
     volumeFlow: { symbol: "q_V", unit: litrePerS, meaning: "volume of air per time, at that state" },
     density: { symbol: "rho", unit: kgPerM3, meaning: "density of the air at that state" },
   },
-  constants: {
-    R_d: {
-      value: R_DRY_AIR,
-      unit: "J/(kg·K)",
-      meaning: "specific gas constant of dry air",
-      source: "icao-doc-7488",
-    },
-  },
+  constants: { R_d: dryAirGasConstant },
   equations: ["rho = p / (R_d * T)", "q_V = eta_v * V_d * n / z", "q_m = q_V * rho"],
   sources: ["heywood-fundamentals", "mathur-sharma"],
   assumes: [

@@ -3,15 +3,15 @@ import { airDensity } from "../air/air-density.ts";
 import { relation } from "../relation/relation.ts";
 import {
   displacement,
+  dryAirGasConstant,
   engineSpeed,
   intakePressure,
   intakeTemperature,
+  R_DRY_AIR,
   REVOLUTIONS_PER_CYCLE,
   revolutionsPerCycle,
   wholeCycle,
 } from "./shared-inputs.ts";
-
-const R_DRY_AIR = 287.05287;
 
 /**
  * Volumetric efficiency of an engine from a measured air flow.
@@ -52,14 +52,7 @@ export const engineVolumetricEfficiency = /* @__PURE__ */ relation({
       meaning: "volumetric efficiency at that pressure and temperature",
     },
   },
-  constants: {
-    R_d: {
-      value: R_DRY_AIR,
-      unit: "J/(kg·K)",
-      meaning: "specific gas constant of dry air",
-      source: "icao-doc-7488",
-    },
-  },
+  constants: { R_d: dryAirGasConstant },
   steps: { rho: { unit: "kg/m³", meaning: "density of dry air at that pressure and temperature" } },
   equations: ["rho = p / (R_d * T)", "eta_v = q_m * z / (rho * V_d * n)"],
   sources: ["heywood-fundamentals", "mathur-sharma"],

@@ -3,14 +3,15 @@ import { relation } from "../relation/relation.ts";
 import {
   brakePower,
   displacement,
+  dryAirGasConstant,
   engineSpeed,
   intakeTemperature,
+  R_DRY_AIR,
   REVOLUTIONS_PER_CYCLE,
   revolutionsPerCycle,
   wholeCycle,
 } from "./shared-inputs.ts";
 
-const R_DRY_AIR = 287.05287;
 const BLOWER_POWER = 0;
 
 /**
@@ -73,14 +74,7 @@ export const intakePressureForPower = /* @__PURE__ */ relation({
     airMassFlow: { symbol: "q_a", unit: gPerS, meaning: "mass of air per time" },
     fuelMassFlow: { symbol: "q_f", unit: gPerS, meaning: "mass of fuel per time" },
   },
-  constants: {
-    R_d: {
-      value: R_DRY_AIR,
-      unit: "J/(kg·K)",
-      meaning: "specific gas constant of dry air",
-      source: "icao-doc-7488",
-    },
-  },
+  constants: { R_d: dryAirGasConstant },
   equations: ["q_f = b_e * (P_e + P_b)", "q_a = AFR * q_f", "p = q_a * z * R_d * T / (eta_v * V_d * n)"],
   sources: ["mathur-sharma", "gupta", "rajput"],
   assumes: ["Dry air.", "The consumption of the power that is made does not change with boost."],

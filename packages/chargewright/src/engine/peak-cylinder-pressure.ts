@@ -24,14 +24,6 @@ export const peakCylinderPressure = /* @__PURE__ */ relation({
   summary:
     "How far boost lifts the peak pressure if timing stays and fuel follows the air. A rough guess to find trouble with, never a proof that there is none.",
   inputs: {
-    intakePressure: { ...intakePressure, symbol: "p_2", meaning: "absolute pressure in the manifold under boost" },
-    unboostedIntakePressure: {
-      symbol: "p_1",
-      unit: kPa,
-      meaning: "absolute pressure in the manifold without boost, at which the unboosted peak holds",
-      range: [50, 110],
-      example: "98 ± 2 kPa absolute",
-    },
     unboostedPeakPressure: {
       symbol: "p_max1",
       unit: bar,
@@ -58,6 +50,14 @@ export const peakCylinderPressure = /* @__PURE__ */ relation({
         },
       },
       example: "indirect injection",
+    },
+    intakePressure: { ...intakePressure, symbol: "p_2", meaning: "absolute pressure in the manifold under boost" },
+    unboostedIntakePressure: {
+      symbol: "p_1",
+      unit: kPa,
+      meaning: "absolute pressure in the manifold without boost, at which the unboosted peak holds",
+      range: [50, 110],
+      example: "98 ± 2 kPa absolute",
     },
     exponent: {
       symbol: "m",
@@ -96,7 +96,8 @@ export const peakCylinderPressure = /* @__PURE__ */ relation({
         (unboostedPeakPressure * (intakePressure / unboostedIntakePressure) ** exponent) / 1e5,
       range: [20, 110],
       unit: "bar",
-      because: "small engines made for boost reach 110 to 130 bar, from memory of textbooks; one that was not has less in hand",
+      because:
+        "small engines made for boost reach 110 to 130 bar, from memory of textbooks; one that was not has less in hand",
       source: "heywood-fundamentals",
     },
   ],

@@ -33,7 +33,10 @@ export const specificFuelConsumption = /* @__PURE__ */ relation({
   },
   equations: ["b_e = q_f / P_e", "eta_e = 1 / (b_e * H_u)"],
   sources: ["heywood-fundamentals", "afdc-fuel-properties"],
-  assumes: ["Fuel flow and power are averages over the same time.", "The efficiency refers to the lower heating value."],
+  assumes: [
+    "Fuel flow and power are averages over the same time.",
+    "The efficiency refers to the lower heating value.",
+  ],
   valid: [
     {
       what: "specific consumption",

@@ -22,7 +22,7 @@ const BOOSTED_VOLUMETRIC_EFFICIENCY = 1;
  *   kPa; `ambientTemperature`, -60 to 60 °C; `intakePressure`, absolute, 10 to 1000 kPa, and `intakeTemperature`, -60 to
  *   250 °C, behind blower and cooler; `specificWork`, indicated work per volume of outside air, 100 to 2000 kPa (1
  *   kW per m³/min is 60 kPa); `naturalVolumetricEfficiency`, 0.3 to 1.1, at the outside state; `mechanicalEfficiency`,
- *   0.3 to 1; `blowerPower`, 0 to 500 kW; optional `boostedVolumetricEfficiency`, 0.3 to 1.2, at the intake state; optional
+ *   0.3 to 1; `blowerPower`, 0 to 200 kW; optional `boostedVolumetricEfficiency`, 0.3 to 1.2, at the intake state; optional
  *   `revolutionsPerCycle`, 2 ("four-stroke") or 1 ("two-stroke").
  * @returns `naturalPower`, `boostedPower`, `powerRatio`, `overallVolumetricEfficiency` (boosted, at the outside state).
  * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range`, naming the input; `contradiction` where the
@@ -78,7 +78,7 @@ export const superchargePowerGain = /* @__PURE__ */ relation({
       symbol: "P_b",
       unit: kW,
       meaning: "shaft power of the blower and its belt",
-      range: [0, 500],
+      range: [0, 200],
       example: "2.7 ± 0.3 kW",
     },
     boostedVolumetricEfficiency: {
@@ -160,31 +160,55 @@ export const superchargePowerGain = /* @__PURE__ */ relation({
     boostedVolumetricEfficiency = BOOSTED_VOLUMETRIC_EFFICIENCY,
     revolutionsPerCycle = REVOLUTIONS_PER_CYCLE,
   }) => {
-    const sweptFlow = (displacement * engineSpeed) / revolutionsPerCycle;
-    const overallVolumetricEfficiency =
-      (boostedVolumetricEfficiency * intakePressure * ambientTemperature) / (ambientPressure * intakeTemperature);
-    const naturalPower = mechanicalEfficiency * specificWork * naturalVolumetricEfficiency * sweptFlow;
-    const perVolume = specificWork * overallVolumetricEfficiency + (intakePressure - ambientPressure);
-    const boostedPower = mechanicalEfficiency * perVolume * sweptFlow - blowerPower;
-    return { naturalPower, boostedPower, powerRatio: boostedPower / naturalPower, overallVolumetricEfficiency };
+    const si = {
+      displacement,
+      engineSpeed,
+      ambientPressure,
+      ambientTemperature,
+      intakePressure,
+      intakeTemperature,
+      specificWork,
+      naturalVolumetricEfficiency,
+      mechanicalEfficiency,
+      blowerPower,
+      boostedVolumetricEfficiency,
+      revolutionsPerCycle,
+    };
+    const naturalPower = mechanicalEfficiency * specificWork * naturalVolumetricEfficiency * sweptFlow(si);
+    const boostedPower = grossPower(si) - blowerPower;
+    return {
+      naturalPower,
+      boostedPower,
+      powerRatio: boostedPower / naturalPower,
+      overallVolumetricEfficiency: overallFilling(si),
+    };
   },
 });
 
-function grossPower(si: {
-  readonly displacement: number;
-  readonly engineSpeed: number;
-  readonly revolutionsPerCycle: number;
-  readonly ambientPressure: number;
-  readonly ambientTemperature: number;
-  readonly intakePressure: number;
-  readonly intakeTemperature: number;
-  readonly specificWork: number;
-  readonly mechanicalEfficiency: number;
-  readonly boostedVolumetricEfficiency: number;
-}): number {
-  const filling =
-    (si.boostedVolumetricEfficiency * si.intakePressure * si.ambientTemperature) /
-    (si.ambientPressure * si.intakeTemperature);
-  const perVolume = si.specificWork * filling + si.intakePressure - si.ambientPressure;
-  return (si.mechanicalEfficiency * perVolume * si.displacement * si.engineSpeed) / si.revolutionsPerCycle;
-}
+type Complete = Readonly<
+  Record<
+    | "displacement"
+    | "engineSpeed"
+    | "ambientPressure"
+    | "ambientTemperature"
+    | "intakePressure"
+    | "intakeTemperature"
+    | "specificWork"
+    | "mechanicalEfficiency"
+    | "boostedVolumetricEfficiency"
+    | "revolutionsPerCycle",
+    number
+  >
+>;
+
+const sweptFlow = (si: Complete) => (si.displacement * si.engineSpeed) / si.revolutionsPerCycle;
+
+const overallFilling = (si: Complete) =>
+  (si.boostedVolumetricEfficiency * si.intakePressure * si.ambientTemperature) /
+  (si.ambientPressure * si.intakeTemperature);
+
+/** Brake power under boost before the blower's drive is taken off. */
+const grossPower = (si: Complete) =>
+  si.mechanicalEfficiency *
+  (si.specificWork * overallFilling(si) + (si.intakePressure - si.ambientPressure)) *
+  sweptFlow(si);

@@ -16,8 +16,8 @@ import {
  * Fuel flow against brake power is nearly straight at constant speed; prolonged to zero fuel it meets the axis at minus
  * the friction power. With more than two loads use the function `willansFit`.
  *
- * @param args `lowPower`, 0 to 2000 kW, and `lowFuelFlow`, 0.001 g/s to 1 kg/s; `highPower` and `highFuelFlow`
- *   likewise; `displacement`, 0.02 to 100 L; `engineSpeed`, 50 to 15 000 rpm; optional `heatingValue`, 10 to 60 MJ/kg;
+ * @param args `lowPower`, 0 to 500 kW, and `lowFuelFlow`, 0.01 to 200 g/s; `highPower`, 0.1 to 1000 kW, and
+ *   `highFuelFlow`, 0.01 to 200 g/s; `displacement`, 0.02 to 100 L; `engineSpeed`, 50 to 15 000 rpm; optional `heatingValue`, 10 to 60 MJ/kg;
  *   optional `revolutionsPerCycle`, 2 ("four-stroke") or 1 ("two-stroke").
  * @returns `frictionPower`; `frictionMeanEffectivePressure`, a pressure difference; `noLoadFuelFlow`;
  *   `marginalConsumption`; `marginalEfficiency`.
@@ -35,28 +35,28 @@ export const willansLine = /* @__PURE__ */ relation({
       symbol: "P_1",
       unit: kW,
       meaning: "brake power at the lower load",
-      range: [0, 2000],
+      range: [0, 500],
       example: "5 ± 0.2 kW",
     },
     lowFuelFlow: {
       symbol: "q_1",
       unit: gPerS,
       meaning: "fuel mass per time at the lower load",
-      range: [0.001, 1000],
+      range: [0.01, 200],
       example: "0.72 ± 0.02 g/s",
     },
     highPower: {
       symbol: "P_2",
       unit: kW,
       meaning: "brake power at the higher load",
-      range: [0.01, 2000],
+      range: [0.1, 1000],
       example: "16 ± 0.5 kW",
     },
     highFuelFlow: {
       symbol: "q_2",
       unit: gPerS,
       meaning: "fuel mass per time at the higher load",
-      range: [0.001, 1000],
+      range: [0.01, 200],
       example: "1.4 ± 0.03 g/s",
     },
     displacement,

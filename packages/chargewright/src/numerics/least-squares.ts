@@ -16,10 +16,7 @@ export interface LinearFit {
  *
  * Undefined where there are not more rows than columns, or where the columns depend on one another.
  */
-export function leastSquares(
-  columns: readonly ArrayLike<number>[],
-  y: ArrayLike<number>,
-): LinearFit | undefined {
+export function leastSquares(columns: readonly ArrayLike<number>[], y: ArrayLike<number>): LinearFit | undefined {
   const rows = y.length;
   const count = columns.length;
   if (!(count > 0 && rows > count)) return undefined;
@@ -44,12 +41,20 @@ export function leastSquares(
   const degreesOfFreedom = rows - count;
   const scatter = norm(rest, count) / Math.sqrt(degreesOfFreedom);
   // Rows of the inverse of the triangle, whose products are the covariance.
-  const inverse = columns.map((_, j) => backSubstitute(upper, columns.map((_, i) => (i === j ? 1 : 0)), count));
+  const inverse = columns.map((_, j) =>
+    backSubstitute(
+      upper,
+      columns.map((_, i) => (i === j ? 1 : 0)),
+      count,
+    ),
+  );
   const scale = (i: number) => scatter / (scales[i] as number);
   return {
     coefficients: scaled.map((value, j) => value / (scales[j] as number)),
     covariance: columns.map((_, i) =>
-      columns.map((_, j) => scale(i) * scale(j) * inverse.reduce((sum, row) => sum + (row[i] as number) * (row[j] as number), 0)),
+      columns.map(
+        (_, j) => scale(i) * scale(j) * inverse.reduce((sum, row) => sum + (row[i] as number) * (row[j] as number), 0),
+      ),
     ),
     scatter,
     degreesOfFreedom,

@@ -1,1 +1,11 @@
-export {};
+export { accelerationTime } from "./acceleration-time.ts";
+export { boostFuelCost } from "./boost-fuel-cost.ts";
+export { coastDownTime } from "./coast-down-time.ts";
+export { coastDownTwoSpeeds } from "./coast-down-two-speeds.ts";
+export { cruiseFuel } from "./cruise-fuel.ts";
+export { dragToReferenceAir } from "./drag-to-reference-air.ts";
+export { type CoastDown, type FittedRoadLoad, fitCoastDown } from "./fit-coast-down.ts";
+export { roadLoad } from "./road-load.ts";
+export { roadLoadFromCoefficients } from "./road-load-from-coefficients.ts";
+export { speedFromEngineSpeed } from "./speed-from-engine-speed.ts";
+export { tyreCircumference } from "./tyre-circumference.ts";

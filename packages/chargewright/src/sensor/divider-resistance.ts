@@ -57,7 +57,8 @@ export const dividerResistance = /* @__PURE__ */ relation({
       of: ({ voltage, supplyVoltage }) => voltage / supplyVoltage,
       range: [0.05, 0.95],
       unit: "",
-      because: "judgement, as for ratiometric sensors: nearer the ends one count means many degrees, or a wire is off or shorted",
+      because:
+        "judgement, as for ratiometric sensors: nearer the ends one count means many degrees, or a wire is off or shorted",
     },
   ],
   cautions: [],

@@ -4,7 +4,8 @@ import type { Assumption } from "../relation/declaration.ts";
 const named = (value: number): Readonly<Record<"generic 10 kΩ", Assumption>> => ({
   "generic 10 kΩ": {
     value,
-    because: "printed for a generic 10 kΩ part; another set in wide circulation reads 0.3 °C lower: the coefficients belong to the part",
+    because:
+      "printed for a generic 10 kΩ part; another set in wide circulation reads 0.3 °C lower: the coefficients belong to the part",
     source: "hobby-module-ntc",
   },
 });

@@ -67,12 +67,26 @@ interface Numbers {
 function numbers({ temperature, resistance }: ThermistorPoint, index: number): Numbers {
   const name = `points[${index}]`;
   if (!(temperature instanceof Quantity && temperature.kind === "temperature"))
-    throw new ChargewrightError("wrong-kind", "needs a temperature, such as degC(25)", { input: `${name}.temperature`, value: temperature });
+    throw new ChargewrightError("wrong-kind", "needs a temperature, such as degC(25)", {
+      input: `${name}.temperature`,
+      value: temperature,
+    });
   if (!(resistance instanceof Quantity && resistance.kind === "resistance"))
-    throw new ChargewrightError("wrong-kind", "needs a resistance, such as kiloohm(10)", { input: `${name}.resistance`, value: resistance });
+    throw new ChargewrightError("wrong-kind", "needs a resistance, such as kiloohm(10)", {
+      input: `${name}.resistance`,
+      value: resistance,
+    });
   if (!(temperature.si >= 193.15 && temperature.si <= 573.15))
-    throw new ChargewrightError("out-of-range", "needs a temperature from -80 to 300 °C", { input: `${name}.temperature`, value: temperature, range: "from -80 to 300 °C" });
+    throw new ChargewrightError("out-of-range", "needs a temperature from -80 to 300 °C", {
+      input: `${name}.temperature`,
+      value: temperature,
+      range: "from -80 to 300 °C",
+    });
   if (!(resistance.si >= 1 && resistance.si <= 1e7))
-    throw new ChargewrightError("out-of-range", "needs a resistance from 1 Ω to 10 MΩ", { input: `${name}.resistance`, value: resistance, range: "from 1 Ω to 10 MΩ" });
+    throw new ChargewrightError("out-of-range", "needs a resistance from 1 Ω to 10 MΩ", {
+      input: `${name}.resistance`,
+      value: resistance,
+      range: "from 1 Ω to 10 MΩ",
+    });
   return { name, kelvin: temperature.si, log: Math.log(resistance.si) };
 }

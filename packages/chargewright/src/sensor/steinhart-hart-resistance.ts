@@ -36,7 +36,8 @@ export const steinhartHartResistance = /* @__PURE__ */ relation({
       inputs: ["temperature", "constant", "linear", "cubic"],
       says: "temperature and coefficients must make a resistance from 0.01 Ω to 100 MΩ",
       holds: ({ temperature, constant, linear, cubic }) => {
-        const beyond = (ohms: number) => constant + linear * Math.log(ohms) + cubic * Math.log(ohms) ** 3 - 1 / temperature;
+        const beyond = (ohms: number) =>
+          constant + linear * Math.log(ohms) + cubic * Math.log(ohms) ** 3 - 1 / temperature;
         return beyond(0.01) <= 0 && beyond(1e8) >= 0;
       },
     },

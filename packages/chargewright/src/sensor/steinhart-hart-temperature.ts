@@ -18,7 +18,8 @@ export const steinhartHartTemperature = /* @__PURE__ */ relation({
   id: "steinhart-hart-temperature",
   title: "Temperature from a thermistor, by Steinhart-Hart",
   subject: "sensor",
-  summary: "The better of the two thermistor laws. Its three coefficients belong to one part: copied ones give a believable, wrong temperature.",
+  summary:
+    "The better of the two thermistor laws. Its three coefficients belong to one part: copied ones give a believable, wrong temperature.",
   inputs: {
     resistance: {
       symbol: "R",
@@ -53,7 +54,9 @@ export const steinhartHartTemperature = /* @__PURE__ */ relation({
       because: "judgement: the span of ordinary sensors; outside the points it was fitted to, the equation is a guess",
     },
   ],
-  cautions: ["A wire off reads as extreme cold, a short as extreme heat: a controller must treat both as a lost sensor, not as weather."],
+  cautions: [
+    "A wire off reads as extreme cold, a short as extreme heat: a controller must treat both as a lost sensor, not as weather.",
+  ],
   compute: ({ resistance, constant, linear, cubic }) => {
     const log = Math.log(resistance);
     return { temperature: 1 / (constant + linear * log + cubic * log ** 3) };

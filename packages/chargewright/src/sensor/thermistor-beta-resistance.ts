@@ -57,12 +57,14 @@ export const thermistorBetaResistance = /* @__PURE__ */ relation({
       of: ({ temperature, ratedTemperature }) => temperature - ratedTemperature,
       range: [-30, 60],
       unit: "K",
-      because: "judgement: a Beta fitted over 50 K was seen to miss by 0.2 K inside its span, and the error grows outside",
+      because:
+        "judgement: a Beta fitted over 50 K was seen to miss by 0.2 K inside its span, and the error grows outside",
       source: "laser-controller-manual-ntc",
     },
   ],
   cautions: [],
   compute: ({ temperature, beta, ratedResistance, ratedTemperature = REFERENCE_C + 273.15 }) => ({
-    resistance: ratedResistance * Math.exp((beta * (ratedTemperature - temperature)) / (temperature * ratedTemperature)),
+    resistance:
+      ratedResistance * Math.exp((beta * (ratedTemperature - temperature)) / (temperature * ratedTemperature)),
   }),
 });

@@ -71,11 +71,14 @@ export const thermistorBetaTemperature = /* @__PURE__ */ relation({
         beta / (beta / ratedTemperature + Math.log(resistance / ratedResistance)) - ratedTemperature,
       range: [-30, 60],
       unit: "K",
-      because: "judgement: a Beta fitted over 50 K was seen to miss by 0.2 K inside its span, and the error grows outside",
+      because:
+        "judgement: a Beta fitted over 50 K was seen to miss by 0.2 K inside its span, and the error grows outside",
       source: "laser-controller-manual-ntc",
     },
   ],
-  cautions: ["A wire off reads as extreme cold, a short as extreme heat: a controller must treat both as a lost sensor, not as weather."],
+  cautions: [
+    "A wire off reads as extreme cold, a short as extreme heat: a controller must treat both as a lost sensor, not as weather.",
+  ],
   compute: ({ resistance, beta, ratedResistance, ratedTemperature = REFERENCE_C + 273.15 }) => ({
     temperature: ratedTemperature / (1 + (ratedTemperature * Math.log(resistance / ratedResistance)) / beta),
   }),

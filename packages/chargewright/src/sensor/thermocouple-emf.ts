@@ -48,8 +48,8 @@ export const thermocoupleEmf = /* @__PURE__ */ relation({
   equations: [
     "t = T - 273 - 0.15",
     "t_cj = T_cj - 273 - 0.15",
-    /* @__PURE__ */ `E_cj = ${referenceText("t_cj")} / 1000`,
-    /* @__PURE__ */ `E = ${referenceText("t")} / 1000 - E_cj`,
+    `E_cj = ${/* @__PURE__ */ referenceText("t_cj")} / 1000`,
+    `E = ${/* @__PURE__ */ referenceText("t")} / 1000 - E_cj`,
   ],
   sources: ["nist-monograph-175"],
   assumes: [

@@ -50,8 +50,8 @@ export const thermocoupleTemperature = /* @__PURE__ */ relation({
   steps: { t_cj: { unit: "°C", meaning: "temperature of the cold junction in degrees Celsius" } },
   equations: [
     "t_cj = T_cj - 273 - 0.15",
-    /* @__PURE__ */ `E_cj = ${referenceText("t_cj")} / 1000`,
-    /* @__PURE__ */ `1000 * (E + E_cj) = ${referenceText("(T - 273.15)")}`,
+    `E_cj = ${/* @__PURE__ */ referenceText("t_cj")} / 1000`,
+    `1000 * (E + E_cj) = ${/* @__PURE__ */ referenceText("(T - 273.15)")}`,
   ],
   sources: ["nist-monograph-175"],
   assumes: [

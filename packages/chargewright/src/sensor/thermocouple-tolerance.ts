@@ -1,6 +1,6 @@
 import { degC, one } from "@chargewright/quantities";
-import { celsius } from "./type-k.ts";
 import { relation } from "../relation/relation.ts";
+import { celsius } from "./type-k.ts";
 
 const FIXED_C = 2.5;
 const SHARE = 0.0075;
@@ -34,7 +34,11 @@ export const thermocoupleTolerance = /* @__PURE__ */ relation({
       unit: degC.difference,
       meaning: "fixed part of the tolerance",
       range: [0.1, 20],
-      default: { value: FIXED_C, because: "class not stated: class 2, the ordinary one", source: "iec-60584-tolerance" },
+      default: {
+        value: FIXED_C,
+        because: "class not stated: class 2, the ordinary one",
+        source: "iec-60584-tolerance",
+      },
       presets: {
         "class 1": { value: 1.5, because: "IEC 60584-2 class 1", source: "iec-60584-tolerance" },
         "class 2": { value: FIXED_C, because: "IEC 60584-2 class 2", source: "iec-60584-tolerance" },
@@ -59,7 +63,11 @@ export const thermocoupleTolerance = /* @__PURE__ */ relation({
     },
   },
   outputs: {
-    tolerance: { symbol: "Delta_T", unit: degC.difference, meaning: "permitted deviation of a new thermocouple, either way" },
+    tolerance: {
+      symbol: "Delta_T",
+      unit: degC.difference,
+      meaning: "permitted deviation of a new thermocouple, either way",
+    },
   },
   equations: ["Delta_T = max(a, b * abs(T - 273.15))"],
   sources: ["iec-60584-tolerance"],
@@ -70,7 +78,8 @@ export const thermocoupleTolerance = /* @__PURE__ */ relation({
       of: ({ temperature }) => temperature - 273.15,
       range: [-40, 1200],
       unit: "°C",
-      because: "classes 1 and 2 begin at -40 °C; class 2 ends at 1200 °C, class 1 at 1000 °C; below 0 °C the copies of ASTM E230 disagree",
+      because:
+        "classes 1 and 2 begin at -40 °C; class 2 ends at 1200 °C, class 1 at 1000 °C; below 0 °C the copies of ASTM E230 disagree",
       source: "iec-60584-tolerance",
     },
   ],

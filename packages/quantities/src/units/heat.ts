@@ -158,6 +158,34 @@ export const kWhPerKg = /* @__PURE__ */ unit("heatingValue", {
   spellings: ["kWh/kg"],
 });
 
+export const kJPerKgOfGas = /* @__PURE__ */ unit("specificEnergy", {
+  symbol: "kJ/kg",
+  name: "kilojoule per kilogram",
+  factor: 1000,
+  exact: "1000",
+  source: siBrochure,
+  ucum: "kJ/kg",
+  spellings: ["J/g"],
+  words: ["kj/kg"],
+});
+export const JPerKgOfGas = /* @__PURE__ */ unit("specificEnergy", {
+  symbol: "J/kg",
+  name: "joule per kilogram",
+  factor: 1,
+  exact: "1",
+  source: siBrochure,
+  ucum: "J/kg",
+});
+export const BtuPerLbOfGas = /* @__PURE__ */ unit("specificEnergy", {
+  symbol: "Btu_IT/lb",
+  name: "British thermal unit (International Table) per pound",
+  factor: 2326,
+  exact: "4.1868 * 1000 / 1.8",
+  source: sp811,
+  ucum: "[Btu_IT]/[lb_av]",
+  words: ["btu/lb", "btu/lbm", "btu per pound"],
+});
+
 export const MJPerL = /* @__PURE__ */ unit("energyPerVolume", {
   symbol: "MJ/L",
   name: "megajoule per litre",

@@ -1,0 +1,172 @@
+import { degC, gPerS, m3PerS, one, rpm } from "@chargewright/quantities";
+import { relation } from "../relation/relation.ts";
+import { KAPPA, leakArea, leakVolumeFlow, R_DRY_AIR } from "./clearance-flow.ts";
+import {
+  clearanceCaution,
+  clearRise,
+  dischargePressure,
+  displacement,
+  driveCaution,
+  dryAir,
+  gamma,
+  handbookDifference,
+  inletPressure,
+  inletTemperature,
+  kappaStep,
+  LEAK_COEFFICIENT,
+  LOSS_PRESSURE_KPA,
+  LOSS_SHARE_TO_AIR,
+  leakCoefficient,
+  lossPressure,
+  lossShareToAir,
+  singleStage,
+} from "./shared-inputs.ts";
+
+/**
+ * Drive ratio at which a blower of known size delivers a wanted mass of air against a pressure.
+ *
+ * The inverse of `blowerOperation`: the delivered air fixes how hot it leaves for each volume that leaks, and the two
+ * meet in a quadratic, so there is always exactly one answer.
+ *
+ * @param args `massFlow` wanted, 0.1 g/s to 10 kg/s; `engineSpeed`, 1 to 20 000 rpm; `displacement`, 0.01 to 100 L/rev;
+ *   `inletPressure` and `dischargePressure`, absolute, 10 to 1000 kPa; `inletTemperature`, -60 to 150 °C; optional
+ *   `leakCoefficient`, 0 to 0.02; `lossPressure`, 0 to 100 kPa; `lossShareToAir`, 0 to 1.
+ * @returns `driveRatio`; `blowerSpeed`; `volumetricEfficiency`; `dischargeTemperature`; `leakFlow`, at inlet pressure
+ *   and discharge temperature.
+ * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input; `contradiction` where the
+ *   discharge pressure is less than 1 % above the inlet pressure.
+ */
+export const driveRatioForFlow = /* @__PURE__ */ relation({
+  id: "drive-ratio-for-flow",
+  title: "Drive ratio for a wanted air flow",
+  subject: "blower",
+  summary:
+    "How fast to turn a blower you have, leakage included, to get the air you want at the boost you want. Check the tip speed and the discharge temperature of the answer.",
+  inputs: {
+    massFlow: {
+      symbol: "q_m",
+      unit: gPerS,
+      meaning: "wanted mass of air per time",
+      range: [0.1, 10000],
+      example: "36.7 g/s",
+    },
+    engineSpeed: { symbol: "n_e", unit: rpm, meaning: "engine speed", range: [1, 20000], example: "2800 rpm" },
+    displacement,
+    inletPressure,
+    inletTemperature,
+    dischargePressure,
+    leakCoefficient,
+    lossPressure,
+    lossShareToAir,
+  },
+  outputs: {
+    driveRatio: { symbol: "i", unit: one, meaning: "drive ratio, blower speed over engine speed" },
+    blowerSpeed: { symbol: "n_b", unit: rpm, meaning: "blower speed" },
+    volumetricEfficiency: {
+      symbol: "eta_v",
+      unit: one,
+      meaning: "volumetric efficiency: delivered over swept volume, at inlet density",
+    },
+    dischargeTemperature: { symbol: "T_2", unit: degC, meaning: "temperature of the delivered air" },
+    leakFlow: {
+      symbol: "q_L",
+      unit: m3PerS,
+      meaning: "volume that leaks back per time, at inlet pressure and discharge temperature",
+    },
+  },
+  constants: { gamma, R_d: dryAir },
+  steps: {
+    kappa: kappaStep,
+    A_L: { unit: "m²", meaning: "effective leak area" },
+    x: { unit: "", meaning: "pressure ratio across the clearances, no smaller than the critical one" },
+    psi: { unit: "", meaning: "flow function of the clearances" },
+    H: { unit: "", meaning: "relative temperature rise of the air if nothing leaked" },
+    q_V: { unit: "m³/s", meaning: "volume delivered per time, at inlet conditions" },
+    q_c: { unit: "m³/s", meaning: "leak if the air were as cold as the inlet" },
+    q_h: { unit: "m³/s", meaning: "half of the leak that its own heating adds" },
+  },
+  equations: [
+    "kappa = (gamma - 1) / gamma",
+    "A_L = lambda * V_rev^(2 / 3)",
+    "x = max(p_1 / p_2, (2 / (gamma + 1))^(1 / kappa))",
+    "psi = x^(1 / gamma) * sqrt(2 / kappa * (1 - x^kappa))",
+    "H = kappa * (p_2 - p_1 + phi * p_loss) / p_1",
+    "q_V = q_m * R_d * T_1 / p_1",
+    "q_c = A_L * p_2 / p_1 * psi * sqrt(R_d * T_1)",
+    "q_h = H * q_c^2 / (2 * q_V)",
+    "q_L = q_h + sqrt(q_h^2 + (1 + H) * q_c^2)",
+    "n_b = (q_V + q_L) / V_rev",
+    "i = n_b / n_e",
+    "eta_v = q_V / (q_V + q_L)",
+    "T_2 = T_1 * (1 + H / eta_v)",
+  ],
+  sources: ["carvill-data-handbook", "brown-compressors"],
+  assumes: [
+    "All clearances act as one ideal nozzle; the leak returns to the inlet at the discharge temperature.",
+    "Dry air with constant specific heats; no slip of the belt.",
+  ],
+  requires: [clearRise],
+  valid: [
+    singleStage,
+    handbookDifference,
+    {
+      what: "blower speed",
+      of: (si) => 60 * speedFor(si).blowerSpeed,
+      range: [200, 16000],
+      unit: "rpm",
+      because: "judgement: below it leakage rules, above it a small Roots-type blower is past its usual limits",
+    },
+  ],
+  cautions: [clearanceCaution, driveCaution],
+  compute: ({
+    massFlow,
+    engineSpeed,
+    displacement,
+    inletPressure,
+    inletTemperature,
+    dischargePressure,
+    leakCoefficient = LEAK_COEFFICIENT,
+    lossPressure = LOSS_PRESSURE_KPA * 1000,
+    lossShareToAir = LOSS_SHARE_TO_AIR,
+  }) => {
+    const { blowerSpeed, volumeFlow, leakFlow, heating } = speedFor({
+      massFlow,
+      displacement,
+      inletPressure,
+      inletTemperature,
+      dischargePressure,
+      leakCoefficient,
+      lossPressure,
+      lossShareToAir,
+    });
+    const volumetricEfficiency = volumeFlow / (volumeFlow + leakFlow);
+    return {
+      driveRatio: blowerSpeed / engineSpeed,
+      blowerSpeed,
+      volumetricEfficiency,
+      dischargeTemperature: inletTemperature * (1 + heating / volumetricEfficiency),
+      leakFlow,
+    };
+  },
+});
+
+interface Wanted {
+  readonly massFlow: number;
+  readonly displacement: number;
+  readonly inletPressure: number;
+  readonly inletTemperature: number;
+  readonly dischargePressure: number;
+  readonly leakCoefficient: number;
+  readonly lossPressure: number;
+  readonly lossShareToAir: number;
+}
+
+function speedFor(si: Wanted) {
+  const rise = (si.dischargePressure - si.inletPressure) / si.inletPressure;
+  const heating = KAPPA * (rise + (si.lossShareToAir * si.lossPressure) / si.inletPressure);
+  const volumeFlow = (si.massFlow * R_DRY_AIR * si.inletTemperature) / si.inletPressure;
+  const coldLeak = leakVolumeFlow(leakArea(si.leakCoefficient, si.displacement), rise, si.inletTemperature);
+  const half = (heating * coldLeak * coldLeak) / (2 * volumeFlow);
+  const leakFlow = half + Math.sqrt(half * half + (1 + heating) * coldLeak * coldLeak);
+  return { blowerSpeed: (volumeFlow + leakFlow) / si.displacement, volumeFlow, leakFlow, heating };
+}

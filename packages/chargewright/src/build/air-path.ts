@@ -1,0 +1,287 @@
+import { airDensity } from "../air/air-density.ts";
+import { blowerOperation } from "../blower/blower-operation.ts";
+import { coolerOutletForecast } from "../cooler/cooler-outlet-forecast.ts";
+import { corePressureDrop } from "../cooler/core-pressure-drop.ts";
+import { engineAirFlow } from "../engine/engine-air-flow.ts";
+import { bracketedRoot } from "../numerics/bracketed-root.ts";
+import { orificeFlow } from "../relief/orifice-flow.ts";
+
+/** A pressure drop known at one flow and density, all in SI. */
+export interface SiDrop {
+  readonly testDrop: number;
+  readonly testFlow: number;
+  readonly testDensity: number;
+  readonly flowExponent?: number;
+}
+
+/** What the charge air passes on its way, in SI: the numbers that the relations' kernels take. */
+export interface SiAirPath {
+  readonly filter?: SiDrop;
+  readonly blower?: {
+    readonly displacement: number;
+    readonly driveRatio: number;
+    readonly leakCoefficient?: number;
+    readonly steadyLoss?: number;
+    readonly speedLoss?: number;
+    readonly speedLossSpeed?: number;
+    readonly lossShareToAir?: number;
+  };
+  readonly cooler?: {
+    readonly testConductance: number;
+    readonly testChargeFlow: number;
+    readonly testCoolingFlow: number;
+    readonly chargeShare?: number;
+    /** Where this is given, it replaces the core's own effectiveness. */
+    readonly effectiveness?: number;
+    readonly drop: SiDrop;
+  };
+  readonly ducts?: { readonly drop: SiDrop };
+  readonly relief?: { readonly area: number; readonly dischargeCoefficient?: number };
+  readonly engine: {
+    readonly displacement: number;
+    readonly revolutionsPerCycle?: number;
+    readonly volumetricEfficiency: number;
+  };
+}
+
+/** Where and how it runs, in SI. */
+export interface SiSetting {
+  readonly engineSpeed: number;
+  readonly pressure: number;
+  readonly temperature: number;
+  /** Mass flow of the cooling air; not needed without a cooler. */
+  readonly coolingFlow: number;
+}
+
+/** State of the charge air at one place, in SI. */
+export interface SiStation {
+  readonly pressure: number;
+  readonly temperature: number;
+  readonly density: number;
+}
+
+/** A steady state of the whole path, in SI. */
+export interface SiAirState {
+  readonly ambient: SiStation;
+  readonly blowerIn: SiStation;
+  readonly blowerOut: SiStation;
+  readonly coolerOut: SiStation;
+  readonly manifold: SiStation;
+  /** Mass flow through the filter, the cooler and the ducts. */
+  readonly massFlow: number;
+  readonly reliefFlow: number;
+  readonly engineFlow: number;
+  /** Mass flow that the blower itself delivers: less than `massFlow` where the flap around it is open. */
+  readonly blowerFlow: number;
+  readonly volumetricEfficiency: number;
+  readonly shaftPower: number;
+  readonly torque: number;
+  /** True where the engine draws more than the blower gives: the flap around the blower is open and there is no boost. */
+  readonly flapOpen: boolean;
+}
+
+/** Why there is no steady state. */
+export interface NoState {
+  /** The pressure ratio up to which the blower delivers at all at this speed. */
+  readonly greatestRatio: number;
+  /** What it delivers there, and what the engine would swallow. */
+  readonly blowerFlow: number;
+  readonly engineFlow: number;
+}
+
+const station = (pressure: number, temperature: number): SiStation => ({
+  pressure,
+  temperature,
+  density: airDensity.si({ pressure, temperature }).density,
+});
+
+// Below this flow a drop is nothing, and the scaling law is not asked for it.
+const LEAST_FLOW = 1e-9;
+
+function dropOf(drop: SiDrop | undefined, flow: number, density: number): number {
+  return drop === undefined || flow < LEAST_FLOW ? 0 : corePressureDrop.si({ ...drop, flow, density }).drop;
+}
+
+interface Delivery {
+  readonly inlet: SiStation;
+  readonly flow: number;
+  readonly temperature: number;
+  readonly volumetricEfficiency: number;
+  readonly shaftPower: number;
+  readonly torque: number;
+}
+
+// The filter's drop is a small part of the pressure, so that each pass gains two figures or more.
+const PASSES = 40;
+
+/** What the blower delivers against a discharge pressure (or its own inlet pressure), the filter's drop found on the way. */
+function deliver(path: SiAirPath, setting: SiSetting, ambient: SiStation, discharge: number | undefined): Delivery {
+  const { blower, filter } = path;
+  if (blower === undefined) throw new TypeError("a path without a blower delivers nothing");
+  const { driveRatio, ...machine } = blower;
+  const blowerSpeed = driveRatio * setting.engineSpeed;
+  let pressure = ambient.pressure;
+  let result = { massFlow: 0, dischargeTemperature: 0, volumetricEfficiency: 0, shaftPower: 0, torque: 0 };
+  for (let pass = 0; pass < PASSES; pass++) {
+    result = blowerOperation.si({
+      ...machine,
+      blowerSpeed,
+      inletPressure: pressure,
+      inletTemperature: ambient.temperature,
+      dischargePressure: discharge ?? pressure,
+    });
+    const next = ambient.pressure - dropOf(filter, result.massFlow, ambient.density);
+    const settled = Math.abs(next - pressure) <= 1e-15 * ambient.pressure;
+    pressure = next;
+    if (settled || Number.isNaN(next)) break;
+  }
+  return {
+    inlet: station(pressure, ambient.temperature),
+    flow: result.massFlow,
+    temperature: result.dischargeTemperature,
+    volumetricEfficiency: result.volumetricEfficiency,
+    shaftPower: result.shaftPower,
+    torque: result.torque,
+  };
+}
+
+interface Downstream {
+  readonly blowerOut: SiStation;
+  readonly coolerOut: SiStation;
+  readonly manifold: SiStation;
+  readonly engineFlow: number;
+  readonly reliefFlow: number;
+}
+
+/** From the blower's discharge to the manifold, for a mass flow. */
+function downstream(path: SiAirPath, setting: SiSetting, flow: number, pressure: number, temperature: number): Downstream {
+  const { cooler, ducts, relief, engine } = path;
+  const blowerOut = station(pressure, temperature);
+  const cooled = cooler === undefined ? temperature : coolerOutlet(cooler, setting, flow, temperature);
+  const inside = airDensity.si({ pressure, temperature: (temperature + cooled) / 2 }).density;
+  const coolerOut = station(pressure - dropOf(cooler?.drop, flow, inside), cooled);
+  const manifold = station(coolerOut.pressure - dropOf(ducts?.drop, flow, coolerOut.density), cooled);
+  const { massFlow: engineFlow } = engineAirFlow.si({
+    ...engine,
+    engineSpeed: setting.engineSpeed,
+    intakePressure: manifold.pressure,
+    intakeTemperature: manifold.temperature,
+  });
+  const reliefFlow =
+    relief === undefined || relief.area === 0 || !(manifold.pressure > setting.pressure)
+      ? 0
+      : orificeFlow.si({
+          ...relief,
+          upstreamPressure: manifold.pressure,
+          upstreamTemperature: manifold.temperature,
+          downstreamPressure: setting.pressure,
+        }).massFlow;
+  return { blowerOut, coolerOut, manifold, engineFlow, reliefFlow };
+}
+
+function coolerOutlet(
+  cooler: NonNullable<SiAirPath["cooler"]>,
+  setting: SiSetting,
+  flow: number,
+  chargeIn: number,
+): number {
+  const { effectiveness, drop: _, ...core } = cooler;
+  if (effectiveness !== undefined) return chargeIn - effectiveness * (chargeIn - setting.temperature);
+  if (flow < LEAST_FLOW || setting.coolingFlow < LEAST_FLOW) return chargeIn;
+  return coolerOutletForecast.si({
+    ...core,
+    chargeIn,
+    chargeFlow: flow,
+    coolingIn: setting.temperature,
+    coolingFlow: setting.coolingFlow,
+  }).chargeOut;
+}
+
+/** The steady state, in which what the blower delivers less what the relief passes is what the engine swallows. */
+export function airState(path: SiAirPath, setting: SiSetting): SiAirState | NoState {
+  const ambient = station(setting.pressure, setting.temperature);
+  if (path.blower === undefined) return drawn(path, setting, ambient, undefined);
+  const idle = deliver(path, setting, ambient, undefined);
+  const unboosted = downstream(path, setting, idle.flow, idle.inlet.pressure, idle.temperature);
+  if (idle.flow <= unboosted.engineFlow) return drawn(path, setting, ambient, idle);
+
+  const surplus = (discharge: number): number => {
+    const { flow, temperature } = deliver(path, setting, ambient, discharge);
+    const { engineFlow, reliefFlow } = downstream(path, setting, flow, discharge, temperature);
+    return flow - reliefFlow - engineFlow;
+  };
+  const low = idle.inlet.pressure;
+  const high = firstDeficit(surplus, low);
+  if (high.deficit) {
+    const discharge = bracketedRoot(surplus, low, high.pressure);
+    if (discharge !== undefined) return boosted(path, setting, ambient, discharge);
+  }
+  const last = deliver(path, setting, ambient, high.pressure);
+  const { engineFlow } = downstream(path, setting, last.flow, high.pressure, last.temperature);
+  return { greatestRatio: high.pressure / last.inlet.pressure, blowerFlow: last.flow, engineFlow };
+}
+
+/** A pressure at which the engine draws more than is delivered, or the last at which the blower delivers at all. */
+function firstDeficit(surplus: (pressure: number) => number, start: number): { pressure: number; deficit: boolean } {
+  let last = start;
+  for (let pressure = start * 1.25; ; pressure *= 1.25) {
+    const value = surplus(pressure);
+    if (value <= 0) return { pressure, deficit: true };
+    if (Number.isNaN(value)) break;
+    last = pressure;
+  }
+  let [computable, not] = [last, last * 1.25];
+  for (let step = 0; step < 60; step++) {
+    const middle = (computable + not) / 2;
+    const value = surplus(middle);
+    if (value <= 0) return { pressure: middle, deficit: true };
+    if (Number.isNaN(value)) not = middle;
+    else computable = middle;
+  }
+  return { pressure: computable, deficit: false };
+}
+
+function boosted(path: SiAirPath, setting: SiSetting, ambient: SiStation, discharge: number): SiAirState {
+  const { inlet, flow, temperature, ...blower } = deliver(path, setting, ambient, discharge);
+  return {
+    ambient,
+    blowerIn: inlet,
+    ...downstream(path, setting, flow, discharge, temperature),
+    ...blower,
+    massFlow: flow,
+    blowerFlow: flow,
+    flapOpen: false,
+  };
+}
+
+/**
+ * The engine draws its own air: without a blower, or past one that gives too little, through the flap around it. The
+ * blower's own share of the air is heated by its losses and mixes with the rest.
+ */
+function drawn(path: SiAirPath, setting: SiSetting, ambient: SiStation, blower: Delivery | undefined): SiAirState {
+  const at = (flow: number) => {
+    const inlet = station(ambient.pressure - dropOf(path.filter, flow, ambient.density), ambient.temperature);
+    const share = blower === undefined ? 0 : Math.min(blower.flow / flow, 1);
+    const temperature = inlet.temperature + share * ((blower?.temperature ?? inlet.temperature) - inlet.temperature);
+    return { inlet, ...downstream(path, setting, flow, inlet.pressure, temperature) };
+  };
+  const most = engineAirFlow.si({
+    ...path.engine,
+    engineSpeed: setting.engineSpeed,
+    intakePressure: ambient.pressure,
+    intakeTemperature: ambient.temperature,
+  }).massFlow;
+  const flow = bracketedRoot((trial) => at(trial).engineFlow - trial, most * 1e-3, most * (1 + 1e-12)) ?? most;
+  const { inlet, ...rest } = at(flow);
+  return {
+    ambient,
+    blowerIn: inlet,
+    ...rest,
+    massFlow: flow,
+    blowerFlow: blower?.flow ?? 0,
+    volumetricEfficiency: blower?.volumetricEfficiency ?? 0,
+    shaftPower: blower?.shaftPower ?? 0,
+    torque: blower?.torque ?? 0,
+    flapOpen: blower !== undefined,
+  };
+}

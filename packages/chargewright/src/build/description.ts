@@ -1,0 +1,123 @@
+import * as v from "valibot";
+import { airDensity } from "../air/index.ts";
+import { blowerFlow, blowerOperation } from "../blower/index.ts";
+import { coolerOutletForecast, coreFaceFlow, corePressureDrop } from "../cooler/index.ts";
+import { beltSlipMargin } from "../drive/index.ts";
+import { ductSpeed } from "../duct/index.ts";
+import {
+  compressionEndState,
+  engineAirFlow,
+  frictionMeanEffectivePressure,
+  fuelPower,
+} from "../engine/index.ts";
+import { smokeLimitedFuel } from "../exhaust/index.ts";
+import { airFuelRatio, fuelFlowFromEconomy } from "../fuel/index.ts";
+import { orificeFlow } from "../relief/index.ts";
+import { cruiseFuel, roadLoad, speedFromEngineSpeed } from "../road/index.ts";
+import { entry, optionalEntry } from "./entry.ts";
+
+/** A pressure drop measured, or taken from a data sheet, at one flow and density; it is scaled to others. */
+const drop = v.strictObject({
+  testDrop: entry(corePressureDrop, "testDrop"),
+  testFlow: entry(corePressureDrop, "testFlow"),
+  testDensity: entry(corePressureDrop, "testDensity"),
+  flowExponent: optionalEntry(corePressureDrop, "flowExponent"),
+});
+
+const site = v.strictObject({
+  pressure: v.pipe(entry(airDensity, "pressure"), v.description("station pressure at the workshop: of the place itself, not reduced to sea level")),
+  temperature: entry(airDensity, "temperature"),
+  relativeHumidity: optionalEntry(airDensity, "relativeHumidity"),
+});
+
+const blower = v.strictObject({
+  displacement: entry(blowerOperation, "displacement"),
+  driveRatio: entry(blowerFlow, "driveRatio"),
+  leakCoefficient: optionalEntry(blowerOperation, "leakCoefficient"),
+  steadyLoss: optionalEntry(blowerOperation, "steadyLoss"),
+  speedLoss: optionalEntry(blowerOperation, "speedLoss"),
+  speedLossSpeed: optionalEntry(blowerOperation, "speedLossSpeed"),
+  lossShareToAir: optionalEntry(blowerOperation, "lossShareToAir"),
+  greatestSpeed: v.pipe(entry(blowerOperation, "blowerSpeed"), v.description("speed that the blower's maker permits")),
+  greatestDischargeTemperature: v.pipe(
+    entry(blowerOperation, "inletTemperature"),
+    v.description("discharge temperature that the blower's maker permits"),
+  ),
+});
+
+const belt = v.strictObject({
+  standingTension: entry(beltSlipMargin, "standingTension"),
+  tensionRatio: entry(beltSlipMargin, "tensionRatio"),
+  massPerLength: optionalEntry(beltSlipMargin, "massPerLength"),
+  driverPitchDiameter: v.pipe(entry(ductSpeed, "bore"), v.description("pitch diameter of the pulley on the crankshaft")),
+});
+
+const cooler = v.strictObject({
+  testConductance: entry(coolerOutletForecast, "testConductance"),
+  testChargeFlow: entry(coolerOutletForecast, "testChargeFlow"),
+  testCoolingFlow: entry(coolerOutletForecast, "testCoolingFlow"),
+  chargeShare: optionalEntry(coolerOutletForecast, "chargeShare"),
+  faceWidth: entry(coreFaceFlow, "faceWidth"),
+  faceHeight: entry(coreFaceFlow, "faceHeight"),
+  faceSpeedRatio: optionalEntry(coreFaceFlow, "faceSpeedRatio"),
+  drop,
+});
+
+const ducts = v.strictObject({ bore: entry(ductSpeed, "bore"), drop });
+
+const relief = v.strictObject({
+  area: v.pipe(entry(orificeFlow, "area"), v.description("open area of the relief valve when it is fully lifted")),
+  dischargeCoefficient: optionalEntry(orificeFlow, "dischargeCoefficient"),
+});
+
+const engine = v.strictObject({
+  displacement: entry(engineAirFlow, "displacement"),
+  cylinders: v.pipe(v.number("needs a whole number"), v.integer("needs a whole number"), v.minValue(1), v.maxValue(16)),
+  stroke: entry(frictionMeanEffectivePressure, "stroke"),
+  compressionRatio: entry(compressionEndState, "compressionRatio"),
+  revolutionsPerCycle: optionalEntry(engineAirFlow, "revolutionsPerCycle"),
+  volumetricEfficiency: entry(engineAirFlow, "volumetricEfficiency"),
+  governedSpeed: entry(engineAirFlow, "engineSpeed"),
+  indicatedEfficiency: optionalEntry(fuelPower, "indicatedEfficiency"),
+  frictionChamberConstant: optionalEntry(frictionMeanEffectivePressure, "chamberConstant"),
+  accessories: optionalEntry(frictionMeanEffectivePressure, "accessories"),
+  smokeLimitRatio: optionalEntry(smokeLimitedFuel, "smokeLimitRatio"),
+});
+
+const fuel = v.strictObject({
+  density: entry(fuelFlowFromEconomy, "fuelDensity"),
+  heatingValue: optionalEntry(fuelPower, "heatingValue"),
+  stoichiometricRatio: entry(airFuelRatio, "stoichiometricRatio"),
+});
+
+const vehicle = v.strictObject({
+  mass: entry(roadLoad, "mass"),
+  dragArea: entry(roadLoad, "dragArea"),
+  rollingCoefficient: optionalEntry(roadLoad, "rollingCoefficient"),
+  drivelineEfficiency: optionalEntry(cruiseFuel, "drivelineEfficiency"),
+  gearRatios: v.pipe(v.array(entry(speedFromEngineSpeed, "gearRatio")), v.minLength(1), v.description("gearbox ratios, first gear first")),
+  finalDrive: entry(speedFromEngineSpeed, "finalDrive"),
+  rollingCircumference: entry(speedFromEngineSpeed, "rollingCircumference"),
+});
+
+/** The schema of a build description. */
+export const buildSchema = v.strictObject({
+  $schema: v.optional(v.string()),
+  name: v.pipe(v.string(), v.minLength(1)),
+  site,
+  filter: v.optional(drop),
+  blower: v.optional(blower),
+  belt: v.optional(belt),
+  cooler: v.optional(cooler),
+  ducts: v.optional(ducts),
+  relief: v.optional(relief),
+  engine,
+  fuel,
+  vehicle: v.optional(vehicle),
+});
+
+/** A build description as JSON holds it: texts with units. */
+export type BuildDescription = v.InferInput<typeof buildSchema>;
+
+/** A build description as it was read: quantities. */
+export type Build = v.InferOutput<typeof buildSchema>;

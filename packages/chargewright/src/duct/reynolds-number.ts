@@ -1,0 +1,71 @@
+import { gPerS, mm, one, uPaS } from "@chargewright/quantities";
+import { relation } from "../relation/relation.ts";
+
+const VISCOSITY_UPAS = 20;
+
+/**
+ * Reynolds number of the flow in a round duct, from its mass flow.
+ *
+ * Mass flow over viscosity fixes it: pressure and density do not enter. Below about 2000 the flow is laminar, above
+ * about 4000 turbulent.
+ *
+ * @param args `massFlow`, 0.001 g/s to 1000 kg/s; `bore`, 1 to 1000 mm; optional `viscosity`, 1 to 100 000 µPa s.
+ * @returns `reynolds`.
+ * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range`, naming the input.
+ */
+export const reynoldsNumber = /* @__PURE__ */ relation({
+  id: "reynolds-number",
+  title: "Reynolds number in a duct",
+  subject: "duct",
+  summary: "Whether the flow is laminar or turbulent, and what friction factor goes with it. Charge pipes are turbulent.",
+  inputs: {
+    massFlow: {
+      symbol: "q_m",
+      unit: gPerS,
+      meaning: "mass of air per time",
+      range: [0.001, 1000000],
+      example: "36.7 ± 1.5 g/s",
+    },
+    bore: {
+      symbol: "D",
+      unit: mm,
+      meaning: "inside diameter of the duct",
+      range: [1, 1000],
+      example: "51 mm",
+    },
+    viscosity: {
+      symbol: "mu",
+      unit: uPaS,
+      meaning: "dynamic viscosity of the air",
+      range: [1, 100000],
+      default: {
+        value: VISCOSITY_UPAS,
+        spread: [17.2, 23],
+        because: "air from 0 to 125 °C; the whole spread moves the friction by 3 % each way",
+        source: "ussa-1976",
+      },
+      example: "21.1 µPa s",
+    },
+  },
+  outputs: { reynolds: { symbol: "Re", unit: one, meaning: "Reynolds number" } },
+  constants: {
+    pi: { value: Math.PI, unit: "", meaning: "circumference over diameter of a circle" },
+  },
+  equations: ["Re = 4 * q_m / (pi * D * mu)"],
+  sources: ["munson-young-okiishi"],
+  assumes: ["The duct is round and runs full."],
+  valid: [
+    {
+      what: "dynamic viscosity",
+      of: ({ viscosity }) => viscosity * 1e6,
+      range: [15, 30],
+      unit: "µPa·s",
+      because: "air between -50 and 300 °C; anything else is another fluid or a slip of units",
+      source: "ussa-1976",
+    },
+  ],
+  cautions: [],
+  compute: ({ massFlow, bore, viscosity = VISCOSITY_UPAS * 1e-6 }) => ({
+    reynolds: (4 * massFlow) / (Math.PI * bore * viscosity),
+  }),
+});

@@ -1,0 +1,77 @@
+import { mm, one } from "@chargewright/quantities";
+import { relation } from "../relation/relation.ts";
+
+const HOME_MM = 0;
+/** Share of a step by which a position may fall short of a whole one and still count as it. */
+const SLACK = 1e-6;
+
+/**
+ * Whole steps from home to a wanted position, never beyond it.
+ *
+ * Home is the stop of least fuel and travel counts towards more: cut to whole steps, the rack stops short of the wanted
+ * position by less than one step, on the side of less fuel.
+ *
+ * @param args `position` wanted, 0 to 200 mm; `stepLength`, 0.0007 to 2 mm; optional `homePosition`, the position at the
+ *   home stop on the same scale, 0 to 200 mm, 0 if not given.
+ * @returns `steps`, whole; `reached`, the position they lead to.
+ * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input; `contradiction` where the
+ *   position is behind home.
+ */
+export const stepsFromHome = /* @__PURE__ */ relation({
+  id: "steps-from-home",
+  title: "Steps from home to a position",
+  subject: "limiter",
+  summary: "The count to command, cut to whole steps on the side of less fuel. Home must be the stop of least fuel.",
+  inputs: {
+    position: { symbol: "x", unit: mm, meaning: "wanted position", range: [0, 200], example: "4.20 mm" },
+    stepLength: { symbol: "s", unit: mm, meaning: "travel of one step", range: [0.0007, 2], example: "0.0254 mm" },
+    homePosition: {
+      symbol: "x_h",
+      unit: mm,
+      meaning: "position at the home stop, on the same scale",
+      range: [0, 200],
+      default: { value: HOME_MM, because: "the scale begins at home" },
+      example: "0 mm",
+    },
+  },
+  outputs: {
+    steps: { symbol: "N", unit: one, meaning: "whole steps from home" },
+    reached: { symbol: "x_r", unit: mm, meaning: "position they lead to" },
+  },
+  constants: {
+    delta: {
+      value: SLACK,
+      unit: "",
+      meaning: "share of a step that may be missing from a whole one, for rounding in the arithmetic",
+    },
+  },
+  equations: ["N = floor((x - x_h) / s + delta)", "x_r = x_h + N * s"],
+  sources: [],
+  assumes: [
+    "Position grows with fuel, and the actuator has been homed.",
+    "Every move ends from the same side, so that backlash drops out.",
+  ],
+  requires: [
+    {
+      inputs: ["position", "homePosition"],
+      says: "the position must not lie behind home",
+      holds: ({ position, homePosition }) => position >= homePosition,
+    },
+  ],
+  valid: [
+    {
+      what: "steps",
+      of: ({ position, stepLength, homePosition }) => (position - homePosition) / stepLength,
+      range: [0, 65535],
+      unit: "",
+      because: "what sixteen bits can count",
+    },
+  ],
+  cautions: [
+    "A stepper that loses steps loses them unseen: home at every start and compare the count at the stop with the one before.",
+  ],
+  compute: ({ position, stepLength, homePosition = HOME_MM / 1000 }) => {
+    const steps = Math.floor((position - homePosition) / stepLength + SLACK);
+    return { steps, reached: homePosition + steps * stepLength };
+  },
+});

@@ -1,0 +1,132 @@
+// The built site in a real browser, used as a visitor would.
+import { relations } from "chargewright/registry";
+import type { Browser, BrowserContext, Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from "vitest";
+import { findChromium, launch, serveSite } from "../support/browser.ts";
+
+const executable = findChromium();
+
+describe.skipIf(executable === undefined)("the site", () => {
+  let browser: Browser;
+  let context: BrowserContext;
+  let page: Page;
+  let site: Awaited<ReturnType<typeof serveSite>>;
+  let complaints: string[];
+
+  beforeAll(async () => {
+    site = await serveSite();
+    browser = await launch(executable as string);
+  });
+  afterAll(async () => {
+    await browser?.close();
+    site?.close();
+  });
+  beforeEach(async () => {
+    complaints = [];
+    context = await browser.newContext({ viewport: { width: 390, height: 844 }, permissions: ["clipboard-read", "clipboard-write"] });
+    page = await open("/");
+  });
+  afterEach(async () => {
+    await context.close();
+    expect(complaints).toEqual([]);
+  });
+
+  /** A page that takes note of every error and of every request that leaves the site. */
+  async function open(path: string): Promise<Page> {
+    const opened = await context.newPage();
+    opened.on("pageerror", (error) => complaints.push(String(error)));
+    opened.on("console", (message) => {
+      if (["error", "warning"].includes(message.type())) complaints.push(message.text());
+    });
+    opened.on("request", (request) => {
+      if (!request.url().startsWith(site.address) && !/^(data|blob):/.test(request.url())) complaints.push(`leaves the site: ${request.url()}`);
+    });
+    await opened.goto(site.address + path, { waitUntil: "networkidle" });
+    return opened;
+  }
+
+  const field = (at: Page, name: string, part = "text") => at.locator(`[data-field="${name}"] [data-part="${part}"]`);
+  const unit = (at: Page, name: string) => at.locator(`[data-field="${name}"] select`);
+  const result = (at: Page, name: string) => at.locator(`[data-result="${name}"] [data-value]`);
+
+  test("a changed field, unit and ± change result and equation, and the copied link restores them", async () => {
+    page = await open("/calculators/air-density.html");
+    const before = await result(page, "density").innerText();
+    await field(page, "pressure").fill("84");
+    await expect.poll(() => result(page, "density").innerText()).not.toBe(before);
+    expect(await page.locator("[data-worked]").first().innerText()).toContain("84000");
+
+    await unit(page, "temperature").selectOption({ label: "°F" });
+    await field(page, "temperature").fill("100.4");
+    await field(page, "temperature", "plus-minus").fill("4");
+    await field(page, "pressure", "plus-minus").fill("0.5");
+    await field(page, "relativeHumidity").fill("");
+    await expect.poll(() => result(page, "density").innerText()).toMatch(/^0\.940\d* ± 0\.00\d+ kg\/m³$/);
+    expect(await page.locator("[data-worked]").first().innerText()).toContain("311.150");
+
+    await page.locator('[data-copy="link"]').click();
+    const link = await page.evaluate(() => navigator.clipboard.readText());
+    expect(link).toContain("#v=1&");
+    const again = await open(link.slice(site.address.length));
+    expect(await field(again, "pressure").inputValue()).toBe("84");
+    expect(await field(again, "temperature").inputValue()).toBe("100.4");
+    expect(await field(again, "temperature", "plus-minus").inputValue()).toBe("4");
+    expect(await result(again, "density").innerText()).toBe(await result(page, "density").innerText());
+  });
+
+  test("finds an input from a wanted result", async () => {
+    page = await open("/calculators/blower-flow.html");
+    await page.locator('[data-find="driveRatio"]').click();
+    await page.getByLabel("Wanted result").selectOption("massFlow");
+    await field(page, "massFlow").fill("40");
+    await expect.poll(() => page.locator('[data-found="driveRatio"]').innerText()).toMatch(/^1\.58/);
+    await field(page, "massFlow").fill("4000");
+    await expect.poll(() => page.locator('[data-field="massFlow"]').innerText()).toMatch(/nearest that can be had/);
+  });
+
+  test("says what is wrong beside the field, keeps the last good result and never shows NaN", async () => {
+    page = await open("/calculators/air-density.html");
+    const before = await result(page, "density").innerText();
+    await field(page, "pressure").fill("9a");
+    await expect.poll(() => field(page, "pressure").getAttribute("aria-invalid")).toBe("true");
+    expect(await result(page, "density").innerText()).toBe(before);
+    await field(page, "pressure").fill("10 psi");
+    await expect.poll(() => page.locator('[data-field="pressure"]').innerText()).toMatch(/absolute or gauge/);
+    expect(await page.locator("main").innerText()).not.toContain("NaN");
+  });
+
+  test("a copied worked check, pasted back, is the same; an altered one is found", async () => {
+    page = await open("/calculators/cooler-effectiveness.html");
+    for (const what of ["text", "markdown"]) {
+      await page.locator(`[data-copy="${what}"]`).click();
+      const check = await page.evaluate(() => navigator.clipboard.readText());
+      const paste = await open("/rerun.html");
+      await paste.locator("[data-rerun]").fill(check);
+      await expect.poll(() => paste.locator("[data-rerun-verdict]").innerText()).toMatch(/^Same/);
+      await paste.locator("[data-rerun]").fill(check.replaceAll("0.701", "0.801"));
+      await expect.poll(() => paste.locator("[data-rerun-verdict]").innerText()).toMatch(/^Altered/);
+      await paste.close();
+    }
+  });
+
+  test("every calculator shows its example's results before any script runs", async () => {
+    const quiet = await browser.newContext({ javaScriptEnabled: false });
+    const plain = await quiet.newPage();
+    for (const [id, relation] of relations) {
+      await plain.goto(`${site.address}/calculators/${id}.html`);
+      const main = await plain.locator("main").innerText();
+      expect(main, id).not.toMatch(/NaN|undefined/);
+      for (const name of Object.keys(relation.outputs)) expect(await result(plain, name).innerText(), `${id} ${name}`).toMatch(/\d/);
+    }
+    await quiet.close();
+  });
+
+  test("no calculator page scrolls sideways on a phone, nor complains in the console", async () => {
+    for (const id of relations.keys()) {
+      const at = await open(`/calculators/${id}.html`);
+      const overflow = await at.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+      expect(overflow, id).toBeLessThanOrEqual(0);
+      await at.close();
+    }
+  });
+});
