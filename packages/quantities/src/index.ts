@@ -18,7 +18,17 @@ export {
   standardState,
 } from "./conditions.ts";
 export * from "./error.ts";
-export { type Expressible, expressible, type Kind, type KindFacts, kindFacts, kindName, kinds, leastOf } from "./kinds.ts";
+export {
+  type Expressible,
+  expressible,
+  type Kind,
+  type KindFacts,
+  kindFacts,
+  kindName,
+  kinds,
+  leastOf,
+} from "./kinds.ts";
+export { nearestWord } from "./nearest-word.ts";
 export { type Contribution, fromSi, Quantity } from "./quantity.ts";
 export { read } from "./read.ts";
 export {

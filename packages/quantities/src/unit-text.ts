@@ -1,4 +1,5 @@
 import { type Kind, kinds } from "./kinds.ts";
+import { nearestWord } from "./nearest-word.ts";
 import type { Unit } from "./unit.ts";
 import { unitKey } from "./unit-key.ts";
 import { gallonImperialPerHour, gallonImperialPerMin, gallonUSPerHour, gallonUSPerMin } from "./units/flow.ts";
@@ -201,44 +202,9 @@ export function kindsOf(text: string): Kind[] {
 
 /** The known spelling of `kind` that is nearest to a text, for a hint, or undefined if none is near. */
 export function nearestSpelling(text: string, kind: Kind): string | undefined {
-  const key = unitKey(text);
-  if (key.length === 0 || key.length > 24) return undefined;
-  let best: string | undefined;
-  let least = Math.min(2, Math.floor(key.length / 2)) + 1;
-  for (const unit of unitsOf(kind)) {
-    const { symbol, ucum, spellings = [], words = [] } = unit.definition;
-    for (const spelling of [symbol, unit.label, ...spellings, ...words, ...(ucum === undefined ? [] : [ucum])]) {
-      const distance = editDistance(key.toLowerCase(), unitKey(spelling).toLowerCase());
-      if (distance < least) {
-        least = distance;
-        best = spelling;
-      }
-    }
-  }
-  return best;
-}
-
-/** How many changes of one letter, or swaps of two neighbours, turn one text into the other. */
-function editDistance(from: string, to: string): number {
-  if (Math.abs(from.length - to.length) > 2) return 3;
-  let above = Array.from({ length: to.length + 1 }, (_, index) => index);
-  let before = above;
-  for (let row = 1; row <= from.length; row++) {
-    const line = [row];
-    for (let column = 1; column <= to.length; column++) {
-      const change = from[row - 1] === to[column - 1] ? 0 : 1;
-      const swapped = from[row - 1] === to[column - 2] && from[row - 2] === to[column - 1];
-      line.push(
-        Math.min(
-          (above[column] as number) + 1,
-          (line[column - 1] as number) + 1,
-          (above[column - 1] as number) + change,
-          swapped ? (before[column - 2] as number) + 1 : Number.POSITIVE_INFINITY,
-        ),
-      );
-    }
-    before = above;
-    above = line;
-  }
-  return above[to.length] as number;
+  const spellings = unitsOf(kind).flatMap(({ label, definition }) => {
+    const { symbol, ucum, spellings = [], words = [] } = definition;
+    return [symbol, label, ...spellings, ...words, ...(ucum === undefined ? [] : [ucum])];
+  });
+  return nearestWord(text, spellings, unitKey);
 }

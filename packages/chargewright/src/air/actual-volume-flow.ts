@@ -38,7 +38,7 @@ export const actualVolumeFlow = /* @__PURE__ */ relation({
     massFlow: { symbol: "q_m", unit: gPerS, meaning: "mass of dry air per time" },
   },
   constants: { ...standardReference, R_d: dryAirGasConstant },
-  equations: ["V = V_n * (p_ref / p) * (T / T_ref)", "q_m = V_n * p_ref / (R_d * T_ref)"],
+  equations: ["V = V_n * p_ref / p * T / T_ref", "q_m = V_n * p_ref / (R_d * T_ref)"],
   sources: ["standard-conditions-tables", "icao-doc-7488"],
   assumes: ["Dry air as an ideal gas; humid air of the same standard flow is lighter."],
   valid: [idealGasRange],

@@ -7,7 +7,7 @@ const COEFFICIENT = 2.648151e-3;
  * Thermal conductivity of air against temperature, by the formula of the ICAO standard atmosphere.
  *
  * Sources differ by 2 %: the U.S. Standard Atmosphere is 0.07 % lower throughout; a reference correlation is 0.9 % higher
- * at 0 °C and 1.2 % lower at 230 °C; a widely used textbook table is 2 to 4 % lower between 0 and 200 °C.
+ * at 0 °C and 1.2 % lower at 230 °C; a widely used textbook table is 2.1 to 2.5 % lower between 0 and 200 °C.
  *
  * @param args `temperature`, -100 to 700 °C.
  * @returns `conductivity`.
@@ -18,7 +18,8 @@ export const airConductivity = /* @__PURE__ */ relation({
   id: "air-conductivity",
   title: "Thermal conductivity of air",
   subject: "air",
-  summary: "How well still air conducts heat. Sources differ by 2 % and more: do not read more into a heat-transfer figure.",
+  summary:
+    "How well still air conducts heat. Sources differ by 2 % and more: do not read more into a heat-transfer figure.",
   inputs: {
     temperature: {
       symbol: "T",
@@ -52,6 +53,7 @@ export const airConductivity = /* @__PURE__ */ relation({
   ],
   cautions: [],
   compute: ({ temperature }) => ({
-    conductivity: (COEFFICIENT * temperature * Math.sqrt(temperature)) / (temperature + 245.4 * 10 ** (-12 / temperature)),
+    conductivity:
+      (COEFFICIENT * temperature * Math.sqrt(temperature)) / (temperature + 245.4 * 10 ** (-12 / temperature)),
   }),
 });

@@ -35,7 +35,11 @@ export const airHeatCapacity = /* @__PURE__ */ relation({
       unit: JPerKgK,
       meaning: "specific heat capacity at constant volume",
     },
-    ratioOfHeats: { symbol: "gamma", unit: one, meaning: "heat capacity at constant pressure over that at constant volume" },
+    ratioOfHeats: {
+      symbol: "gamma",
+      unit: one,
+      meaning: "heat capacity at constant pressure over that at constant volume",
+    },
   },
   constants: nasaConstants,
   steps: { z: { unit: "", meaning: "heat capacity at constant pressure over the gas constant" } },

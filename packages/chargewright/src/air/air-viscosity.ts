@@ -8,7 +8,7 @@ const SUTHERLAND = 110.4;
  * Dynamic viscosity of air against temperature, by Sutherland's formula of the standard atmosphere.
  *
  * Independent of pressure in the range of charge air. Sources differ: a reference correlation is 0.3 % higher at 0 °C,
- * 0.9 % at 130 °C and 1.4 % at 230 °C, a widely used textbook table up to 1.1 % higher between 0 and 200 °C.
+ * 0.9 % at 130 °C and 1.4 % at 230 °C, a widely used textbook table 1.1 % higher at -40 °C and 0.2 % at 200 °C.
  *
  * @param args `temperature`, -100 to 700 °C.
  * @returns `viscosity`, dynamic.
@@ -19,7 +19,8 @@ export const airViscosity = /* @__PURE__ */ relation({
   id: "air-viscosity",
   title: "Viscosity of air",
   subject: "air",
-  summary: "How syrupy air is: unlike oil it thickens with heat. Sources differ by 1 %, which no pressure drop will show.",
+  summary:
+    "How syrupy air is: unlike oil it thickens with heat. Sources differ by 1 %, which no pressure drop will show.",
   inputs: {
     temperature: {
       symbol: "T",
@@ -41,7 +42,7 @@ export const airViscosity = /* @__PURE__ */ relation({
   },
   equations: ["mu = beta * T * sqrt(T) / (T + S)"],
   sources: ["ussa-1976", "icao-doc-7488"],
-  assumes: ["Dry air; the viscosity does not depend on pressure. Saturated air of 38 °C is about 1 % thinner (judgement)."],
+  assumes: ["Dry air; the viscosity does not depend on pressure."],
   valid: [
     {
       what: "temperature",

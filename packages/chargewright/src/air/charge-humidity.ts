@@ -63,7 +63,10 @@ export const chargeHumidity = /* @__PURE__ */ relation({
     "w_2s = epsilon * x_2s / (1 - x_2s)",
   ],
   sources: ["picard-2008"],
-  assumes: ["No water is added or lost between the inlet and the cooler's outlet.", "The core is no colder than the charge that leaves it."],
+  assumes: [
+    "No water is added or lost between the inlet and the cooler's outlet.",
+    "The core is no colder than the charge that leaves it.",
+  ],
   valid: [
     {
       what: "temperature of the charge",

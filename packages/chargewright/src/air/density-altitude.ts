@@ -32,13 +32,13 @@ export const densityAltitude = /* @__PURE__ */ relation({
   title: "Density altitude",
   subject: "air",
   summary:
-    "How high the engine feels it is. A hot day at 640 m can be a cold one at 1500 m, and an engine without a turbocharger loses power accordingly.",
+    "How high the engine feels it is. A day of 35 °C at 640 m has the air of 1470 m, and a belt-driven blower passes that on.",
   inputs: {
     barometer,
     temperature,
     relativeHumidity: {
       ...relativeHumidity,
-      default: { value: 0, because: "dry air; saturated air of 20 °C counts 75 m higher" },
+      default: { value: 0, because: "dry air; saturated air of 20 °C at sea level counts 91 m higher" },
     },
   },
   outputs: {
@@ -56,7 +56,7 @@ export const densityAltitude = /* @__PURE__ */ relation({
   equations: [
     "x_v = phi * (1.00062 + 3.14e-8 * p_0 + 5.6e-7 * (T - 273.15)^2) * exp(1.2378847e-5 * T^2 - 1.9121316e-2 * T + 33.93711047 - 6.3431645e3 / T) / p_0",
     "rho = p_0 / (R_d * T) * (1 - 0.378 * x_v)",
-    "rho = p_n / (R_d * T_n) * (1 - L * H_rho / T_n)^(g_n / (R_d * L) - 1)",
+    "rho * R_d * T_n / p_n = (1 - L * H_rho / T_n)^(g_n / (R_d * L) - 1)",
   ],
   sources: ["icao-doc-7488", "picard-2008", "nws-wxcalc"],
   assumes: ["The standard atmosphere, dry, for the comparison."],

@@ -43,14 +43,18 @@ export const pressureRatio = /* @__PURE__ */ relation({
   },
   equations: ["p_1 = p_0 + g_1", "p_2 = p_0 + g_2", "r = p_2 / p_1"],
   sources: ["brown-compressors"],
-  assumes: ["Both gauges count from the air of the same place as the barometer.", "Static pressures; the speed of the air in the pipe is small."],
+  assumes: [
+    "Both gauges count from the air of the same place as the barometer.",
+    "Static pressures; the speed of the air in the pipe is small.",
+  ],
   valid: [
     {
       what: "barometer",
       of: ({ barometer: p }) => p / 1000,
       range: [50, 108.5],
       unit: "kPa",
-      because: "pressures seen at places up to 5500 m high; outside it the barometer is more likely misread (judgement)",
+      because:
+        "pressures seen at places up to 5500 m high; outside it the barometer is more likely misread (judgement)",
     },
   ],
   cautions: [],

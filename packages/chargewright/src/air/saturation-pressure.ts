@@ -9,7 +9,7 @@ import { liquidWater } from "./shared-inputs.ts";
  * The formula of CIPM-2007. Six published formulas differ by 0.1 % at 25 °C, which changes the density of saturated air
  * there by a few parts in 100 000.
  *
- * @param args `temperature`, -40 to 100 °C; below 0 °C over supercooled water, as humidity is stated by weather stations.
+ * @param args `temperature`, -40 to 110 °C; below 0 °C over supercooled water, as humidity is stated by weather stations.
  * @returns `saturationPressure`, absolute.
  * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input.
  * @see Picard, Davis, Gläser, Fujii, Metrologia 45 (2008) 149-155, A1.1.
@@ -25,7 +25,7 @@ export const saturationPressure = /* @__PURE__ */ relation({
       symbol: "T",
       unit: degC,
       meaning: "temperature of the vapour",
-      range: [-40, 100],
+      range: [-40, 110],
       example: "18 ± 1 °C",
     },
   },

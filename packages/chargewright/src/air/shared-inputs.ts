@@ -31,7 +31,7 @@ export const relativeHumidity = {
   unit: one,
   meaning: "relative humidity, over liquid water as weather stations state it",
   range: [0, 1],
-  example: "60 ± 5 %",
+  example: "60 % ± 5 %",
 } as const satisfies InputDeclaration<"ratio">;
 
 /** Where the saturation pressure over liquid water was held against others. */

@@ -18,7 +18,8 @@ export const speedOfSound = /* @__PURE__ */ relation({
   id: "speed-of-sound",
   title: "Speed of sound in air",
   subject: "air",
-  summary: "The speed that a flow through a hole or a port cannot pass, and the measure of how fast the air in a duct is.",
+  summary:
+    "The speed that a flow through a hole or a port cannot pass, and the measure of how fast the air in a duct is.",
   inputs: {
     temperature: {
       symbol: "T",
@@ -45,7 +46,7 @@ export const speedOfSound = /* @__PURE__ */ relation({
   constants: { R_d: dryAirGasConstant },
   equations: ["a = sqrt(gamma * R_d * T)"],
   sources: ["ussa-1976", "icao-doc-7488"],
-  assumes: ["Dry air as an ideal gas; saturated air of 38 °C is 1 % faster (from its lower density)."],
+  assumes: ["Dry air as an ideal gas; sound in saturated air of 38 °C is about 1 % faster, as that air is lighter."],
   valid: [
     {
       what: "temperature",

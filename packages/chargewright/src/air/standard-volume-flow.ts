@@ -42,7 +42,7 @@ export const standardVolumeFlow = /* @__PURE__ */ relation({
     massFlow: { symbol: "q_m", unit: gPerS, meaning: "mass of dry air per time" },
   },
   constants: { ...standardReference, R_d: dryAirGasConstant },
-  equations: ["V_n = V / ((p_ref / p) * (T / T_ref))", "q_m = V_n * p_ref / (R_d * T_ref)"],
+  equations: ["V_n = V * p / p_ref * T_ref / T", "q_m = V_n * p_ref / (R_d * T_ref)"],
   sources: ["standard-conditions-tables", "icao-doc-7488"],
   assumes: ["Dry air as an ideal gas; humid air of the same volume is lighter."],
   valid: [idealGasRange],

@@ -70,12 +70,8 @@ export const stationPressure = /* @__PURE__ */ relation({
     R_d: dryAirGasConstant,
   },
   steps: { k: { unit: "", meaning: "power of the pressure ratio that gives the temperature ratio" } },
-  equations: [
-    "k = R_d * L / g_n",
-    "p_0 = p_n * ((A / p_n)^k - L * h / T_n)^(1 / k)",
-    "e_m = A / p_0 - 1",
-  ],
-  sources: ["icao-doc-7488", "nws-wxcalc"],
+  equations: ["k = R_d * L / g_n", "p_0 = p_n * ((A / p_n)^k - L * h / T_n)^(1 / k)", "e_m = A / p_0 - 1"],
+  sources: ["icao-doc-7488", "icao-qnh-note", "nws-wxcalc"],
   assumes: [
     "The report reduces by the standard atmosphere, as altimeter settings do; a sea-level pressure reduced with the day's temperature differs by a few tenths of a per cent on a hill.",
     "The weather at the place is the weather of the station.",
@@ -94,7 +90,8 @@ export const stationPressure = /* @__PURE__ */ relation({
   ],
   compute: ({ altitude, altimeterSetting = STANDARD_SETTING_KPA * 1000 }) => {
     const temperatureRatio = (altimeterSetting / STANDARD.pressure) ** (1 / PRESSURE_EXPONENT);
-    const log = PRESSURE_EXPONENT * Math.log1p((-STANDARD.lapse * altitude) / (STANDARD.temperature * temperatureRatio));
+    const log =
+      PRESSURE_EXPONENT * Math.log1p((-STANDARD.lapse * altitude) / (STANDARD.temperature * temperatureRatio));
     return { stationPressure: altimeterSetting * Math.exp(log), excessAir: Math.expm1(-log) };
   },
 });

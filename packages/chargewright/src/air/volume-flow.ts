@@ -19,7 +19,11 @@ export const flowTemperature = {
 
 /** The reference state in which every standard volume flow is counted in SI. */
 export const standardReference = {
-  p_ref: { value: standardState.pressure, unit: "Pa", meaning: "reference pressure in which the flow is counted in SI" },
+  p_ref: {
+    value: standardState.pressure,
+    unit: "Pa",
+    meaning: "reference pressure in which the flow is counted in SI",
+  },
   T_ref: {
     value: standardState.temperature,
     unit: "K",

@@ -46,7 +46,8 @@ export const blowerDisplacementForFlow = /* @__PURE__ */ relation({
       default: {
         value: VOLUMETRIC_EFFICIENCY,
         spread: [0.65, 0.88],
-        because: "judgement for a small blower at a pressure ratio near 1.5; a handbook assumes 0.90 for larger ones at low pressure",
+        because:
+          "judgement for a small blower at a pressure ratio near 1.5; a handbook assumes 0.90 for larger ones at low pressure",
         source: "brown-compressors",
       },
       example: "0.78",
@@ -71,13 +72,7 @@ export const blowerDisplacementForFlow = /* @__PURE__ */ relation({
     },
   ],
   cautions: [clearanceCaution],
-  compute: ({
-    massFlow,
-    engineSpeed,
-    driveRatio,
-    inletDensity,
-    volumetricEfficiency = VOLUMETRIC_EFFICIENCY,
-  }) => {
+  compute: ({ massFlow, engineSpeed, driveRatio, inletDensity, volumetricEfficiency = VOLUMETRIC_EFFICIENCY }) => {
     const blowerSpeed = driveRatio * engineSpeed;
     const sweptFlow = massFlow / (volumetricEfficiency * inletDensity);
     return { displacement: sweptFlow / blowerSpeed, sweptFlow, blowerSpeed };

@@ -40,7 +40,8 @@ export const blowerDisplacementFromRotors = /* @__PURE__ */ relation({
       default: {
         value: FORM_FACTOR,
         spread: [1.11, 1.27],
-        because: "handbook value with its range for straight lobes; the equation it belongs to was not seen and is inferred",
+        because:
+          "handbook value with its range for straight lobes; the equation it belongs to was not seen and is inferred",
         source: "brown-compressors",
       },
       example: "1.2",

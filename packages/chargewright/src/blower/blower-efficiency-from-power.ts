@@ -69,7 +69,8 @@ export const blowerEfficiencyFromPower = /* @__PURE__ */ relation({
       of: (si) => ((si.dischargePressure - si.inletPressure) * si.volumeFlow) / si.shaftPower,
       range: [0.4, 1],
       unit: "",
-      because: "no machine without compression inside gets above one: a figure above it is wrong; below 0.4 is judgement",
+      because:
+        "no machine without compression inside gets above one: a figure above it is wrong; below 0.4 is judgement",
       source: "carvill-data-handbook",
     },
     singleStage,

@@ -26,7 +26,7 @@ import {
  *   lossless and leak-free machine; `reachedShare`, the first over the second: the volumetric efficiency where leakage is
  *   the only loss.
  * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input; `contradiction` where the
- *   discharge is not the hotter side or its pressure is less than 1 % above the inlet pressure.
+ *   discharge is less than 1 K hotter than the inlet or its pressure less than 1 % above the inlet pressure.
  * @see Carvill, Mechanical Engineer's Data Handbook, 3.11.3, for the lossless machine.
  */
 export const blowerEfficiencyFromTemperature = /* @__PURE__ */ relation({
@@ -42,7 +42,11 @@ export const blowerEfficiencyFromTemperature = /* @__PURE__ */ relation({
       unit: one,
       meaning: "isentropic temperature rise over the measured one",
     },
-    ceiling: { symbol: "eta_R", unit: one, meaning: "the same of a lossless, leak-free machine at this pressure ratio" },
+    ceiling: {
+      symbol: "eta_R",
+      unit: one,
+      meaning: "the same of a lossless, leak-free machine at this pressure ratio",
+    },
     reachedShare: {
       symbol: "eta_x",
       unit: one,
@@ -66,8 +70,8 @@ export const blowerEfficiencyFromTemperature = /* @__PURE__ */ relation({
     clearRise,
     {
       inputs: ["dischargeTemperature", "inletTemperature"],
-      says: "the discharge must be hotter than the inlet",
-      holds: ({ dischargeTemperature: t2, inletTemperature: t1 }) => t2 > t1,
+      says: "the discharge must be at least 1 K hotter than the inlet",
+      holds: ({ dischargeTemperature: t2, inletTemperature: t1 }) => t2 - t1 >= 1,
     },
   ],
   valid: [
@@ -78,7 +82,8 @@ export const blowerEfficiencyFromTemperature = /* @__PURE__ */ relation({
         (si.inletPressure * (si.dischargeTemperature - si.inletTemperature)),
       range: [0.4, 1],
       unit: "",
-      because: "above one a gauge is wrong, whatever the machine; below 0.4 (judgement) look for a worn blower or a hot inlet probe",
+      because:
+        "above one a gauge is wrong, whatever the machine; below 0.4 (judgement) look for a worn blower or a hot inlet probe",
       source: "carvill-data-handbook",
     },
     singleStage,
@@ -87,7 +92,11 @@ export const blowerEfficiencyFromTemperature = /* @__PURE__ */ relation({
   compute: ({ inletTemperature, dischargeTemperature, inletPressure, dischargePressure }) => {
     const rise = (dischargePressure - inletPressure) / inletPressure;
     const isentropicRise = Math.expm1(KAPPA * Math.log1p(rise));
-    const measuredRise = (dischargeTemperature - inletTemperature) / inletTemperature;
+    // No number where the air is cooled: a search for a temperature must not cross the pole.
+    const measuredRise =
+      dischargeTemperature > inletTemperature
+        ? (dischargeTemperature - inletTemperature) / inletTemperature
+        : Number.NaN;
     return {
       isentropicEfficiency: isentropicRise / measuredRise,
       ceiling: isentropicRise / (KAPPA * rise),

@@ -20,8 +20,7 @@ export const blowerLeakAreaFromSlip = /* @__PURE__ */ relation({
   id: "blower-leak-area-from-slip",
   title: "Leak area from a slip figure",
   subject: "blower",
-  summary:
-    "Turns a maker's slip at 1 psi into the leak area and the leak coefficient that the predictions here take.",
+  summary: "Turns a maker's slip at 1 psi into the leak area and the leak coefficient that the predictions here take.",
   inputs: {
     displacement,
     slipSpeed: {

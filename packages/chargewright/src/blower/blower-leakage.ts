@@ -4,6 +4,7 @@ import { leakArea, leakVolumeFlow, nozzleFlowFunction, R_DRY_AIR } from "./clear
 import {
   blowerSpeed,
   clearanceCaution,
+  clearRise,
   dischargePressure,
   dischargeTemperature,
   displacement,
@@ -44,7 +45,7 @@ const leakFlowOf = (si: Leaking) =>
  * @returns `flowFunction` of the ideal nozzle, 0.6847 when choked; `leakFlow`, at inlet pressure and discharge
  *   temperature; `leakMassFlow`; `slipSpeed`, the speed that only makes good the leak; `volumetricEfficiency`.
  * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input; `contradiction` where the
- *   discharge pressure is below the inlet pressure, or where the leak takes more than 95 % of the swept flow.
+ *   discharge pressure is less than 1 % above the inlet pressure, or where the leak takes more than 95 % of the swept flow.
  */
 export const blowerLeakage = /* @__PURE__ */ relation({
   id: "blower-leakage",
@@ -97,11 +98,7 @@ export const blowerLeakage = /* @__PURE__ */ relation({
     "The leak is at the discharge temperature and expands back to the inlet pressure, pushing fresh air out of its place.",
   ],
   requires: [
-    {
-      inputs: ["dischargePressure", "inletPressure"],
-      says: "the discharge pressure must not be below the inlet pressure",
-      holds: ({ dischargePressure: p2, inletPressure: p1 }) => p2 >= p1,
-    },
+    clearRise,
     {
       inputs: ["blowerSpeed", "displacement", "leakCoefficient", "dischargePressure"],
       says: "the leak must stay below 95 % of the swept flow: this slow against this pressure the blower delivers next to nothing",

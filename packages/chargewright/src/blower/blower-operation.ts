@@ -12,6 +12,7 @@ import {
 import {
   blowerSpeed,
   clearanceCaution,
+  clearRise,
   dischargePressure,
   displacement,
   driveCaution,
@@ -88,7 +89,7 @@ function loadsOf(si: Running) {
  * @returns `volumetricEfficiency`, `dischargeTemperature`, `massFlow`, `shaftPower`, `torque`; `flowFunction` of the
  *   clearances, 0.6847 when the leak is choked.
  * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input; `contradiction` where the
- *   discharge pressure is below the inlet pressure or the blower delivers nothing against it.
+ *   discharge pressure is less than 1 % above the inlet pressure or the blower delivers nothing against it.
  * @see Steady-flow energy balance with the leak returned to the inlet; `blowerLeastSpeed` for the limit of delivery.
  */
 export const blowerOperation = /* @__PURE__ */ relation({
@@ -148,11 +149,7 @@ export const blowerOperation = /* @__PURE__ */ relation({
     "No filling loss: the cells are full at inlet pressure when they close.",
   ],
   requires: [
-    {
-      inputs: ["dischargePressure", "inletPressure"],
-      says: "the discharge pressure must not be below the inlet pressure",
-      holds: ({ dischargePressure: p2, inletPressure: p1 }) => p2 >= p1,
-    },
+    clearRise,
     {
       inputs: ["blowerSpeed", "displacement", "leakCoefficient", "dischargePressure"],
       says: "the leak exceeds what the blower sweeps: it cannot hold this pressure at this speed",
@@ -174,7 +171,8 @@ export const blowerOperation = /* @__PURE__ */ relation({
       },
       range: [0.45, 0.97],
       unit: "",
-      because: "judgement around the handbook band of 0.95 down to 0.75 or lower; one fixed leak area is no good guide beyond it",
+      because:
+        "judgement around the handbook band of 0.95 down to 0.75 or lower; one fixed leak area is no good guide beyond it",
       source: "brown-compressors",
     },
   ],

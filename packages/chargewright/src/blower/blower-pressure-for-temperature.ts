@@ -92,7 +92,8 @@ export const blowerPressureForTemperature = /* @__PURE__ */ relation({
       of: (si) => (si.temperatureLimit + si.inletTemperature) / 2 - 273.15,
       range: [-60, 104],
       unit: "°C",
-      because: "an army manual bounds this mean at 220 °F for an industrial rotary-lobe blower, beside a limit on the rise that differs by size",
+      because:
+        "an army manual bounds this mean at 220 °F for an industrial rotary-lobe blower, beside a limit on the rise that differs by size",
       source: "tm-5-3895-374-24-2",
     },
   ],

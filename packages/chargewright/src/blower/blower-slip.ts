@@ -90,7 +90,10 @@ export const blowerSlip = /* @__PURE__ */ relation({
     "eta_v = (n_b - n_L) / n_b",
   ],
   sources: ["lobe-blower-note"],
-  assumes: ["Air; another gas slips with the root of its density ratio to air.", "The leak is at the inlet temperature."],
+  assumes: [
+    "Air; another gas slips with the root of its density ratio to air.",
+    "The leak is at the inlet temperature.",
+  ],
   requires: [
     {
       inputs: ["blowerSpeed", "slipAtReference", "pressureDifference"],
@@ -105,7 +108,8 @@ export const blowerSlip = /* @__PURE__ */ relation({
       of: (si) => (si.inletPressure + si.pressureDifference) / si.inletPressure,
       range: [1, 1.5],
       unit: "",
-      because: "above it the rule is more than 6 % short of a nozzle law with the leak at the discharge temperature (computed here)",
+      because:
+        "above it the rule is more than 6 % short of a nozzle law with the leak at the discharge temperature (computed here)",
     },
   ],
   cautions: [

@@ -36,7 +36,8 @@ export const blowerTipSpeed = /* @__PURE__ */ relation({
       default: {
         value: TIP_SPEED_LIMIT,
         spread: [TIP_SPEED_LIMIT, 42.7],
-        because: "the cautious end of a handbook on industrial machines: about 125 ft/s, some near 140 ft/s; vehicle blowers are run faster on their maker's word",
+        because:
+          "the cautious end of a handbook on industrial machines: about 125 ft/s, some near 140 ft/s; vehicle blowers are run faster on their maker's word",
         source: "brown-compressors",
       },
       example: "38.1 m/s",

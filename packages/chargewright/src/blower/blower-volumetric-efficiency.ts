@@ -58,7 +58,8 @@ export const blowerVolumetricEfficiency = /* @__PURE__ */ relation({
     usualBlowerSpeed,
     {
       what: "volumetric efficiency",
-      of: (si) => (si.massFlow * R_DRY_AIR * si.inletTemperature) / (si.inletPressure * si.displacement * si.blowerSpeed),
+      of: (si) =>
+        (si.massFlow * R_DRY_AIR * si.inletTemperature) / (si.inletPressure * si.displacement * si.blowerSpeed),
       range: [0.45, 0.97],
       unit: "",
       because: "judgement around the handbook band of 0.95 down to 0.75 or lower; outside it suspect a gauge",

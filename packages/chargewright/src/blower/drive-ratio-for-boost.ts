@@ -63,7 +63,8 @@ export const driveRatioForBoost = /* @__PURE__ */ relation({
       default: {
         value: BLOWER_VOLUMETRIC_EFFICIENCY,
         spread: [0.65, 0.88],
-        because: "judgement for a small blower at a pressure ratio near 1.5; a handbook assumes 0.90 for larger ones at low pressure",
+        because:
+          "judgement for a small blower at a pressure ratio near 1.5; a handbook assumes 0.90 for larger ones at low pressure",
         source: "brown-compressors",
       },
       example: "0.78",
@@ -101,10 +102,7 @@ export const driveRatioForBoost = /* @__PURE__ */ relation({
       meaning: "volume the blower sweeps over the volume the engine sweeps in its intake strokes",
     },
   },
-  equations: [
-    "r_s = eta_e * p_m * T_1 / (eta_v * p_1 * T_m)",
-    "i = r_s * V_h / (z * V_rev)",
-  ],
+  equations: ["r_s = eta_e * p_m * T_1 / (eta_v * p_1 * T_m)", "i = r_s * V_h / (z * V_rev)"],
   sources: ["naca-schey-gove", "brown-compressors"],
   assumes: ["No slip of the belt; nothing blows off between blower and engine.", "Dry air on both sides."],
   valid: [

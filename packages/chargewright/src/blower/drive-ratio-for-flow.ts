@@ -1,6 +1,6 @@
 import { degC, gPerS, m3PerS, one, rpm } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
-import { KAPPA, leakArea, leakVolumeFlow, R_DRY_AIR } from "./clearance-flow.ts";
+import { KAPPA, leakArea, leakVolumeFlow, leastShare, R_DRY_AIR } from "./clearance-flow.ts";
 import {
   clearanceCaution,
   clearRise,
@@ -26,7 +26,7 @@ import {
  * Drive ratio at which a blower of known size delivers a wanted mass of air against a pressure.
  *
  * The inverse of `blowerOperation`: the delivered air fixes how hot it leaves for each volume that leaks, and the two
- * meet in a quadratic, so there is always exactly one answer.
+ * meet in a quadratic. Too little air for the pressure would run away in heat and is refused.
  *
  * @param args `massFlow` wanted, 0.1 g/s to 10 kg/s; `engineSpeed`, 1 to 20 000 rpm; `displacement`, 0.01 to 100 L/rev;
  *   `inletPressure` and `dischargePressure`, absolute, 10 to 1000 kPa; `inletTemperature`, -60 to 150 °C; optional
@@ -34,7 +34,7 @@ import {
  * @returns `driveRatio`; `blowerSpeed`; `volumetricEfficiency`; `dischargeTemperature`; `leakFlow`, at inlet pressure
  *   and discharge temperature.
  * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input; `contradiction` where the
- *   discharge pressure is less than 1 % above the inlet pressure.
+ *   discharge pressure is less than 1 % above the inlet pressure, or the wanted air is too little to run steadily.
  */
 export const driveRatioForFlow = /* @__PURE__ */ relation({
   id: "drive-ratio-for-flow",
@@ -105,7 +105,14 @@ export const driveRatioForFlow = /* @__PURE__ */ relation({
     "All clearances act as one ideal nozzle; the leak returns to the inlet at the discharge temperature.",
     "Dry air with constant specific heats; no slip of the belt.",
   ],
-  requires: [clearRise],
+  requires: [
+    clearRise,
+    {
+      inputs: ["massFlow", "dischargePressure", "leakCoefficient"],
+      says: "so little air cannot carry off the heat of what leaks: the blower would not run steadily",
+      holds: (si) => isSteady(speedFor(si)),
+    },
+  ],
   valid: [
     singleStage,
     handbookDifference,
@@ -129,7 +136,7 @@ export const driveRatioForFlow = /* @__PURE__ */ relation({
     lossPressure = LOSS_PRESSURE_KPA * 1000,
     lossShareToAir = LOSS_SHARE_TO_AIR,
   }) => {
-    const { blowerSpeed, volumeFlow, leakFlow, heating } = speedFor({
+    const found = speedFor({
       massFlow,
       displacement,
       inletPressure,
@@ -139,7 +146,10 @@ export const driveRatioForFlow = /* @__PURE__ */ relation({
       lossPressure,
       lossShareToAir,
     });
+    const { volumeFlow, leakFlow, heating } = found;
     const volumetricEfficiency = volumeFlow / (volumeFlow + leakFlow);
+    // Below the steady range a lower speed would give more air: no speed at all is the honest answer.
+    const blowerSpeed = isSteady(found) ? found.blowerSpeed : Number.NaN;
     return {
       driveRatio: blowerSpeed / engineSpeed,
       blowerSpeed,
@@ -169,4 +179,9 @@ function speedFor(si: Wanted) {
   const half = (heating * coldLeak * coldLeak) / (2 * volumeFlow);
   const leakFlow = half + Math.sqrt(half * half + (1 + heating) * coldLeak * coldLeak);
   return { blowerSpeed: (volumeFlow + leakFlow) / si.displacement, volumeFlow, leakFlow, heating };
+}
+
+/** Whether more speed gives more air, as it does down to the least volumetric efficiency of steady running. */
+function isSteady({ volumeFlow, leakFlow, heating }: ReturnType<typeof speedFor>): boolean {
+  return volumeFlow / (volumeFlow + leakFlow) >= leastShare(heating);
 }

@@ -75,7 +75,8 @@ export const leakCoefficient = /* @__PURE__ */ input({
   default: {
     value: LEAK_COEFFICIENT,
     spread: [0.003, 0.007],
-    because: "judgement for small blowers in fair order; a handbook rating of a larger one comes to 0.002 to 0.004; work yours out from one measured flow",
+    because:
+      "judgement for small blowers in fair order; a handbook rating of a larger one comes to 0.002 to 0.004; work yours out from one measured flow",
   },
   example: "0.0037",
 });
@@ -191,7 +192,8 @@ export const handbookDifference = {
   of: ({ dischargePressure, inletPressure }: Pressures) => (dischargePressure - inletPressure) / 1000,
   range: [0, 83],
   unit: "kPa",
-  because: "handbook limit of small industrial machines, 12 psi, set by the bending of the rotors; vehicle blowers are run higher on their maker's word",
+  because:
+    "handbook limit of small industrial machines, 12 psi, set by the bending of the rotors; vehicle blowers are run higher on their maker's word",
   source: "brown-compressors",
 } as const;
 

@@ -36,7 +36,13 @@ export interface SiAirPath {
     readonly drop: SiDrop;
   };
   readonly ducts?: { readonly drop: SiDrop };
-  readonly relief?: { readonly area: number; readonly dischargeCoefficient?: number };
+  readonly relief?: {
+    readonly area: number;
+    readonly dischargeCoefficient?: number;
+    /** Boost at which the valve begins to lift, and at which it is fully open. */
+    readonly opensAt: number;
+    readonly fullyOpenAt: number;
+  };
   readonly engine: {
     readonly displacement: number;
     readonly revolutionsPerCycle?: number;
@@ -51,6 +57,8 @@ export interface SiSetting {
   readonly temperature: number;
   /** Mass flow of the cooling air; not needed without a cooler. */
   readonly coolingFlow: number;
+  /** How far the relief valve stands open, 0 to 1, where its spring does not decide. */
+  readonly reliefOpening?: number | undefined;
 }
 
 /** State of the charge air at one place, in SI. */
@@ -120,7 +128,9 @@ function deliver(path: SiAirPath, setting: SiSetting, ambient: SiStation, discha
   if (blower === undefined) throw new TypeError("a path without a blower delivers nothing");
   const { driveRatio, ...machine } = blower;
   const blowerSpeed = driveRatio * setting.engineSpeed;
-  let pressure = ambient.pressure;
+  // The kernel is not asked to work downhill, not even by a rounding.
+  const most = discharge ?? ambient.pressure;
+  let pressure = Math.min(ambient.pressure, most);
   let result = { massFlow: 0, dischargeTemperature: 0, volumetricEfficiency: 0, shaftPower: 0, torque: 0 };
   for (let pass = 0; pass < PASSES; pass++) {
     result = blowerOperation.si({
@@ -130,7 +140,7 @@ function deliver(path: SiAirPath, setting: SiSetting, ambient: SiStation, discha
       inletTemperature: ambient.temperature,
       dischargePressure: discharge ?? pressure,
     });
-    const next = ambient.pressure - dropOf(filter, result.massFlow, ambient.density);
+    const next = Math.min(ambient.pressure - dropOf(filter, result.massFlow, ambient.density), most);
     const settled = Math.abs(next - pressure) <= 1e-15 * ambient.pressure;
     pressure = next;
     if (settled || Number.isNaN(next)) break;
@@ -154,7 +164,13 @@ interface Downstream {
 }
 
 /** From the blower's discharge to the manifold, for a mass flow. */
-function downstream(path: SiAirPath, setting: SiSetting, flow: number, pressure: number, temperature: number): Downstream {
+function downstream(
+  path: SiAirPath,
+  setting: SiSetting,
+  flow: number,
+  pressure: number,
+  temperature: number,
+): Downstream {
   const { cooler, ducts, relief, engine } = path;
   const blowerOut = station(pressure, temperature);
   const cooled = cooler === undefined ? temperature : coolerOutlet(cooler, setting, flow, temperature);
@@ -167,16 +183,22 @@ function downstream(path: SiAirPath, setting: SiSetting, flow: number, pressure:
     intakePressure: manifold.pressure,
     intakeTemperature: manifold.temperature,
   });
-  const reliefFlow =
-    relief === undefined || relief.area === 0 || !(manifold.pressure > setting.pressure)
-      ? 0
-      : orificeFlow.si({
-          ...relief,
-          upstreamPressure: manifold.pressure,
-          upstreamTemperature: manifold.temperature,
-          downstreamPressure: setting.pressure,
-        }).massFlow;
+  const reliefFlow = relief === undefined ? 0 : reliefFlowOf(relief, setting, manifold);
   return { blowerOut, coolerOut, manifold, engineFlow, reliefFlow };
+}
+
+function reliefFlowOf(relief: NonNullable<SiAirPath["relief"]>, setting: SiSetting, manifold: SiStation): number {
+  const boost = manifold.pressure - setting.pressure;
+  const lift = (boost - relief.opensAt) / (relief.fullyOpenAt - relief.opensAt);
+  const opening = setting.reliefOpening ?? Math.min(Math.max(lift, 0), 1);
+  if (!(boost > 0) || opening === 0) return 0;
+  return orificeFlow.si({
+    upstreamPressure: manifold.pressure,
+    upstreamTemperature: manifold.temperature,
+    downstreamPressure: setting.pressure,
+    area: relief.area * opening,
+    ...(relief.dischargeCoefficient === undefined ? {} : { dischargeCoefficient: relief.dischargeCoefficient }),
+  }).massFlow;
 }
 
 function coolerOutlet(

@@ -1,18 +1,14 @@
 import * as v from "valibot";
-import { airDensity } from "../air/index.ts";
+import { airDensity } from "../air/air-density.ts";
+import { barometerFromAltitude } from "../air/barometer-from-altitude.ts";
 import { blowerFlow, blowerOperation } from "../blower/index.ts";
 import { coolerOutletForecast, coreFaceFlow, corePressureDrop } from "../cooler/index.ts";
 import { beltSlipMargin } from "../drive/index.ts";
 import { ductSpeed } from "../duct/index.ts";
-import {
-  compressionEndState,
-  engineAirFlow,
-  frictionMeanEffectivePressure,
-  fuelPower,
-} from "../engine/index.ts";
+import { compressionEndState, engineAirFlow, frictionMeanEffectivePressure, fuelPower } from "../engine/index.ts";
 import { smokeLimitedFuel } from "../exhaust/index.ts";
 import { airFuelRatio, fuelFlowFromEconomy } from "../fuel/index.ts";
-import { orificeFlow } from "../relief/index.ts";
+import { bypassFlow, orificeFlow } from "../relief/index.ts";
 import { cruiseFuel, roadLoad, speedFromEngineSpeed } from "../road/index.ts";
 import { entry, optionalEntry } from "./entry.ts";
 
@@ -25,7 +21,7 @@ const drop = v.strictObject({
 });
 
 const site = v.strictObject({
-  pressure: v.pipe(entry(airDensity, "pressure"), v.description("station pressure at the workshop: of the place itself, not reduced to sea level")),
+  altitude: entry(barometerFromAltitude, "altitude"),
   temperature: entry(airDensity, "temperature"),
   relativeHumidity: optionalEntry(airDensity, "relativeHumidity"),
 });
@@ -48,8 +44,11 @@ const blower = v.strictObject({
 const belt = v.strictObject({
   standingTension: entry(beltSlipMargin, "standingTension"),
   tensionRatio: entry(beltSlipMargin, "tensionRatio"),
-  massPerLength: optionalEntry(beltSlipMargin, "massPerLength"),
-  driverPitchDiameter: v.pipe(entry(ductSpeed, "bore"), v.description("pitch diameter of the pulley on the crankshaft")),
+  massPerLength: entry(beltSlipMargin, "massPerLength"),
+  driverPitchDiameter: v.pipe(
+    entry(ductSpeed, "bore"),
+    v.description("pitch diameter of the pulley on the crankshaft"),
+  ),
 });
 
 const cooler = v.strictObject({
@@ -68,6 +67,8 @@ const ducts = v.strictObject({ bore: entry(ductSpeed, "bore"), drop });
 const relief = v.strictObject({
   area: v.pipe(entry(orificeFlow, "area"), v.description("open area of the relief valve when it is fully lifted")),
   dischargeCoefficient: optionalEntry(orificeFlow, "dischargeCoefficient"),
+  opensAt: v.pipe(entry(bypassFlow, "wantedBoost"), v.description("boost at which the valve begins to lift")),
+  fullyOpenAt: v.pipe(entry(bypassFlow, "closedBoost"), v.description("boost at which it is fully lifted")),
 });
 
 const engine = v.strictObject({
@@ -82,6 +83,12 @@ const engine = v.strictObject({
   frictionChamberConstant: optionalEntry(frictionMeanEffectivePressure, "chamberConstant"),
   accessories: optionalEntry(frictionMeanEffectivePressure, "accessories"),
   smokeLimitRatio: optionalEntry(smokeLimitedFuel, "smokeLimitRatio"),
+  exhaustLimit: v.optional(
+    v.pipe(
+      entry(orificeFlow, "upstreamTemperature"),
+      v.description("exhaust temperature that is not to be passed; the model's band is taken off it"),
+    ),
+  ),
 });
 
 const fuel = v.strictObject({
@@ -95,7 +102,11 @@ const vehicle = v.strictObject({
   dragArea: entry(roadLoad, "dragArea"),
   rollingCoefficient: optionalEntry(roadLoad, "rollingCoefficient"),
   drivelineEfficiency: optionalEntry(cruiseFuel, "drivelineEfficiency"),
-  gearRatios: v.pipe(v.array(entry(speedFromEngineSpeed, "gearRatio")), v.minLength(1), v.description("gearbox ratios, first gear first")),
+  gearRatios: v.pipe(
+    v.array(entry(speedFromEngineSpeed, "gearRatio")),
+    v.minLength(1),
+    v.description("gearbox ratios, first gear first"),
+  ),
   finalDrive: entry(speedFromEngineSpeed, "finalDrive"),
   rollingCircumference: entry(speedFromEngineSpeed, "rollingCircumference"),
 });

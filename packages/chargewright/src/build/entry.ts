@@ -1,10 +1,11 @@
 import { ChargewrightError, type Quantity } from "@chargewright/quantities";
 import * as v from "valibot";
-import { readInput } from "../relation/read-inputs.ts";
 import { rangeText } from "../relation/range-text.ts";
+import { readInput } from "../relation/read-inputs.ts";
 import type { AnyRelation, Input, Relation } from "../relation/relation.ts";
 
-type KindOf<R, N> = R extends Relation<string, infer I, infer _> ? (N extends keyof I ? I[N]["unit"]["kind"] : never) : never;
+type KindOf<R, N> =
+  R extends Relation<string, infer I, infer _> ? (N extends keyof I ? I[N]["unit"]["kind"] : never) : never;
 type NameOf<R> = R extends Relation<string, infer I, infer _> ? keyof I & string : never;
 
 /**
@@ -26,7 +27,9 @@ export function entry<R, const N extends NameOf<R>>(
       try {
         const quantity = readInput(relation as unknown as AnyRelation, name, dataset.value);
         if (quantity !== undefined) return quantity as Quantity<KindOf<R, N>>;
-        addIssue({ message: `is blank; leave the entry out to have the default, or give one such as "${declared.example}"` });
+        addIssue({
+          message: `is blank; leave the entry out to have the default, or give one such as "${declared.example}"`,
+        });
       } catch (error) {
         if (!(error instanceof ChargewrightError)) throw error;
         addIssue({ message: error.reason });

@@ -1,4 +1,5 @@
 import { type Kind, one, percent, type Quantity } from "@chargewright/quantities";
+import { chanceOf } from "./difference-chance.ts";
 import { differenceOf, logarithms, ratioOption, type SeriesOptions, seriesValues } from "./series-input.ts";
 import { CONFIDENCE } from "./shared-inputs.ts";
 import { resolve } from "./two-test-difference.ts";
@@ -40,7 +41,7 @@ export function compareSeries<K extends Kind>(
   const first = logarithms(seriesValues(before, "before", undefined), "before");
   const second = logarithms(seriesValues(after, "after", before[0]?.kind), "after");
   const { difference, standardUncertainty, degreesOfFreedom, autocorrelation } = differenceOf(first, second, paired);
-  const { expandedUncertainty, chance } = resolve(difference, standardUncertainty, degreesOfFreedom, level);
+  const { expandedUncertainty, statistic } = resolve(difference, standardUncertainty, degreesOfFreedom, level);
   const asGain = (logRatio: number) => percent(100 * Math.expm1(logRatio));
   return {
     gain: asGain(difference),
@@ -48,7 +49,7 @@ export function compareSeries<K extends Kind>(
     resolved: Math.abs(difference) > expandedUncertainty,
     logRatio: one(difference, standardUncertainty),
     degreesOfFreedom: one(degreesOfFreedom),
-    chance: one(chance),
+    chance: one(chanceOf(statistic, degreesOfFreedom)),
     autocorrelation: one(autocorrelation),
   };
 }

@@ -7,6 +7,7 @@ import {
   subtract,
   type Unit,
 } from "@chargewright/quantities";
+import { chanceOf } from "./difference-chance.ts";
 import { differenceOf, ratioOption, refuse, type SeriesOptions, seriesValues } from "./series-input.ts";
 import { CONFIDENCE } from "./shared-inputs.ts";
 import { resolve } from "./two-test-difference.ts";
@@ -49,7 +50,7 @@ export function differenceOfSeries<K extends Kind>(
   if ((before[0]?.kind as Kind) === "fuelEconomy")
     refuse("wrong-kind", "before", "fuel economies are compared by their ratio: use compareSeries", "fuelEconomy");
   const { difference, standardUncertainty, degreesOfFreedom, autocorrelation } = differenceOf(first, second, paired);
-  const { coverageFactor, expandedUncertainty, chance } = resolve(
+  const { coverageFactor, expandedUncertainty, statistic } = resolve(
     difference,
     standardUncertainty,
     degreesOfFreedom,
@@ -63,7 +64,7 @@ export function differenceOfSeries<K extends Kind>(
     resolved: Math.abs(difference) > expandedUncertainty,
     degreesOfFreedom: one(degreesOfFreedom),
     coverageFactor: one(coverageFactor),
-    chance: one(chance),
+    chance: one(chanceOf(statistic, degreesOfFreedom)),
     autocorrelation: one(autocorrelation),
   };
 }

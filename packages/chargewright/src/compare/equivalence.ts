@@ -14,7 +14,7 @@ const RISK = 0.05;
  * only good data can show that a difference stays within the margin. Made for the logarithm of a ratio, as relation
  * `relative-difference` gives it; any difference with a margin in its own unit will do.
  *
- * @param args `difference`, -1e5 to 1e5; `standardUncertainty`, 1e-6 to 1e5; `degreesOfFreedom`, 1 to 1e6; optional
+ * @param args `difference`, without its sign, 0 to 1e5; `standardUncertainty`, 1e-6 to 1e5; `degreesOfFreedom`, 1 to 1e6; optional
  *   `margin`, 1e-4 to 1e5, ln 1.02 where not given; optional `risk`, 0.0005 to 0.4.
  * @returns `lowerStatistic` and `upperStatistic`, the two t values; `chance`, the larger of the two one-sided
  *   probabilities, not below 1e-12: equivalent where it is below the risk; `halfInterval`, to which the difference is
@@ -32,9 +32,9 @@ export const equivalence = /* @__PURE__ */ relation({
     difference: {
       symbol: "d",
       unit: one,
-      meaning: "difference: the logarithm of a ratio, or any other with a margin in its own unit",
-      range: [-1e5, 1e5],
-      example: "-0.004",
+      meaning: "size of the difference, without its sign: of the logarithm of a ratio, or of any other quantity",
+      range: [0, 1e5],
+      example: "0.004",
     },
     standardUncertainty: {
       symbol: "u",
@@ -65,9 +65,13 @@ export const equivalence = /* @__PURE__ */ relation({
     },
   },
   outputs: {
-    lowerStatistic: { symbol: "t_1", unit: one, meaning: "t against the lower margin" },
-    upperStatistic: { symbol: "t_2", unit: one, meaning: "t against the upper margin" },
-    chance: { symbol: "P", unit: one, meaning: "larger of the two one-sided probabilities (p value)" },
+    lowerStatistic: { symbol: "t_1", unit: one, meaning: "t against the margin on the other side" },
+    upperStatistic: { symbol: "t_2", unit: one, meaning: "t against the margin on the side of the difference" },
+    chance: {
+      symbol: "P",
+      unit: one,
+      meaning: "larger of the two one-sided probabilities (p value), that of the nearer margin",
+    },
     coverageFactor: { symbol: "k", unit: one, meaning: "one-sided point of Student's t" },
     halfInterval: { symbol: "U", unit: one, meaning: "half the interval that must lie within the margin" },
     reach: { symbol: "r", unit: one, meaning: "far end of that interval over the margin: equivalent where below 1" },
@@ -75,10 +79,10 @@ export const equivalence = /* @__PURE__ */ relation({
   equations: [
     "t_1 = (d + m) / u",
     "t_2 = (d - m) / u",
-    "P = max(tcdf(-t_1, nu), tcdf(t_2, nu), 1e-12)",
+    "P = max(tcdf(t_2, nu), 1e-12)",
     "tcdf(k, nu) = 1 - alpha",
     "U = k * u",
-    "r = (abs(d) + U) / m",
+    "r = (d + U) / m",
   ],
   sources: ["schuirmann-1987"],
   assumes: testAssumptions,
@@ -100,14 +104,10 @@ export const equivalence = /* @__PURE__ */ relation({
     return {
       lowerStatistic,
       upperStatistic,
-      chance: Math.max(
-        studentT(-lowerStatistic, degreesOfFreedom),
-        studentT(upperStatistic, degreesOfFreedom),
-        LEAST_CHANCE,
-      ),
+      chance: Math.max(studentT(upperStatistic, degreesOfFreedom), LEAST_CHANCE),
       coverageFactor,
       halfInterval,
-      reach: (Math.abs(difference) + halfInterval) / margin,
+      reach: (difference + halfInterval) / margin,
     };
   },
 });

@@ -45,7 +45,7 @@ export function equivalentSeries<K extends Kind>(
   const second = logarithms(seriesValues(after, "after", before[0]?.kind), "after");
   const { difference, standardUncertainty, degreesOfFreedom } = differenceOf(first, second, paired);
   const { chance, halfInterval, reach } = equivalence.si({
-    difference,
+    difference: Math.abs(difference),
     standardUncertainty,
     degreesOfFreedom,
     margin: Math.log1p(ratioMargin),

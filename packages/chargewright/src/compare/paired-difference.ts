@@ -11,8 +11,8 @@ import { resolve } from "./two-test-difference.ts";
  *
  * @param args `meanDifference`, -1e6 to 1e6; `deviation`, of the differences, 1e-6 to 1e5; `pairs`, 2 to 10 000;
  *   optional `confidence`, 50 to 99.99 %.
- * @returns `standardUncertainty`, `degreesOfFreedom`, `coverageFactor`, `expandedUncertainty`; `resolution`, above 1
- *   where the difference is resolved; `chance`, not below 1e-12.
+ * @returns `standardUncertainty`, `degreesOfFreedom`, `coverageFactor`, `expandedUncertainty`; `statistic`, for relation
+ *   `difference-chance`; `resolution`, above 1 or below -1 where the difference is resolved.
  * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range`, naming the input.
  */
 export const pairedDifference = /* @__PURE__ */ relation({
@@ -38,25 +38,14 @@ export const pairedDifference = /* @__PURE__ */ relation({
     degreesOfFreedom: { symbol: "nu", unit: one, meaning: "degrees of freedom" },
     coverageFactor: { symbol: "k", unit: one, meaning: "coverage factor" },
     expandedUncertainty: { symbol: "U", unit: one, meaning: "half the interval: the difference is known to ± this" },
+    statistic: { symbol: "t", unit: one, meaning: "difference over its standard uncertainty" },
     resolution: {
       symbol: "r",
       unit: one,
-      meaning: "size of the difference over half the interval: resolved where above 1",
-    },
-    chance: {
-      symbol: "P",
-      unit: one,
-      meaning: "probability of a difference as large without any cause (two-sided p value)",
+      meaning: "difference over half the interval: resolved where above 1 or below -1",
     },
   },
-  equations: [
-    "u = s_d / sqrt(n)",
-    "nu = n - 1",
-    "tcdf(k, nu) = (1 + p) / 2",
-    "U = k * u",
-    "r = abs(d) / U",
-    "P = max(2 * tcdf(-(abs(d) / u), nu), 1e-12)",
-  ],
+  equations: ["u = s_d / sqrt(n)", "nu = n - 1", "tcdf(k, nu) = (1 + p) / 2", "U = k * u", "t = d / u", "r = d / U"],
   sources: ["jcgm-100-2008"],
   assumes: testAssumptions,
   valid: [{ what: "pairs of runs", of: ({ pairs }) => pairs, ...enoughRuns }],

@@ -12,8 +12,8 @@ import { resolve } from "./two-test-difference.ts";
  *
  * @param args as relation `two-test-difference`.
  * @returns `gain`, after over before less one; `logRatio`; its `standardUncertainty`, `degreesOfFreedom`,
- *   `coverageFactor` and `expandedUncertainty`, which are relative; `resolution`, above 1 where the gain is resolved;
- *   `chance`, the probability of a ratio as far from one without any cause, not below 1e-12.
+ *   `coverageFactor` and `expandedUncertainty`, which are relative; `statistic`, for relation `difference-chance`;
+ *   `resolution`, above 1 or below -1 where the gain is resolved.
  * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input; `contradiction` where a
  *   standard deviation is above a third of its mean.
  */
@@ -39,12 +39,8 @@ export const relativeDifference = /* @__PURE__ */ relation({
     degreesOfFreedom: { symbol: "nu", unit: one, meaning: "effective degrees of freedom" },
     coverageFactor: { symbol: "k", unit: one, meaning: "coverage factor" },
     expandedUncertainty: { symbol: "U", unit: percent, meaning: "the gain is known to ± this" },
-    resolution: { symbol: "r", unit: one, meaning: "size of the logarithm over its ±: resolved where above 1" },
-    chance: {
-      symbol: "P",
-      unit: one,
-      meaning: "probability of a ratio as far from one without any cause (two-sided p value)",
-    },
+    statistic: { symbol: "t", unit: one, meaning: "logarithm over its standard uncertainty" },
+    resolution: { symbol: "r", unit: one, meaning: "logarithm over its ±: resolved where above 1 or below -1" },
   },
   steps: {
     c_1: { unit: "", meaning: "relative standard uncertainty of the mean before" },
@@ -59,8 +55,8 @@ export const relativeDifference = /* @__PURE__ */ relation({
     "nu = u^4 / (c_1^4 / (n_1 - 1) + c_2^4 / (n_2 - 1))",
     "tcdf(k, nu) = (1 + p) / 2",
     "U = k * u",
-    "r = abs(l) / U",
-    "P = max(2 * tcdf(-(abs(l) / u), nu), 1e-12)",
+    "t = l / u",
+    "r = l / U",
   ],
   sources: ["welch-1947", "jcgm-100-2008"],
   assumes: testAssumptions,

@@ -1,16 +1,7 @@
 import { one } from "@chargewright/quantities";
-import { studentT, studentTQuantile } from "../numerics/student-t.ts";
+import { studentTQuantile } from "../numerics/student-t.ts";
 import { relation } from "../relation/relation.ts";
-import {
-  CONFIDENCE,
-  confidence,
-  count,
-  deviation,
-  enoughRuns,
-  LEAST_CHANCE,
-  mean,
-  testAssumptions,
-} from "./shared-inputs.ts";
+import { CONFIDENCE, confidence, count, deviation, enoughRuns, mean, testAssumptions } from "./shared-inputs.ts";
 
 /**
  * Difference of two test series, its interval, and whether it is resolved (Welch's t test).
@@ -21,8 +12,8 @@ import {
  * @param args `meanBefore`, `meanAfter`, 0.001 to 1e6; `deviationBefore`, `deviationAfter`, sample standard deviations,
  *   1e-6 to 1e5; `runsBefore`, `runsAfter`, 2 to 10 000; optional `confidence`, 50 to 99.99 %.
  * @returns `difference`, after less before; its `standardUncertainty`, `degreesOfFreedom` and `coverageFactor`;
- *   `expandedUncertainty`, half the interval; `resolution`, the difference over that, above 1 where it is resolved;
- *   `chance`, the probability of a difference as large without any cause, not below 1e-12.
+ *   `expandedUncertainty`, half the interval; `statistic`, Welch's t, for relation `difference-chance`; `resolution`, the
+ *   difference over half the interval: resolved where above 1 or below -1.
  * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range`, naming the input.
  * @see Welch, Biometrika 34 (1947) 28-35.
  */
@@ -47,15 +38,11 @@ export const twoTestDifference = /* @__PURE__ */ relation({
     degreesOfFreedom: { symbol: "nu", unit: one, meaning: "effective degrees of freedom" },
     coverageFactor: { symbol: "k", unit: one, meaning: "coverage factor" },
     expandedUncertainty: { symbol: "U", unit: one, meaning: "half the interval: the difference is known to ± this" },
+    statistic: { symbol: "t", unit: one, meaning: "difference over its standard uncertainty" },
     resolution: {
       symbol: "r",
       unit: one,
-      meaning: "size of the difference over half the interval: resolved where above 1",
-    },
-    chance: {
-      symbol: "P",
-      unit: one,
-      meaning: "probability of a difference as large without any cause (two-sided p value)",
+      meaning: "difference over half the interval: resolved where above 1 or below -1",
     },
   },
   equations: [
@@ -64,8 +51,8 @@ export const twoTestDifference = /* @__PURE__ */ relation({
     "nu = (s_1^2 / n_1 + s_2^2 / n_2)^2 / ((s_1^2 / n_1)^2 / (n_1 - 1) + (s_2^2 / n_2)^2 / (n_2 - 1))",
     "tcdf(k, nu) = (1 + p) / 2",
     "U = k * u",
-    "r = abs(d) / U",
-    "P = max(2 * tcdf(-(abs(d) / u), nu), 1e-12)",
+    "t = d / u",
+    "r = d / U",
   ],
   sources: ["welch-1947", "jcgm-100-2008"],
   assumes: testAssumptions,
@@ -103,11 +90,10 @@ export const twoTestDifference = /* @__PURE__ */ relation({
 export function resolve(difference: number, standardUncertainty: number, degreesOfFreedom: number, confidence: number) {
   const coverageFactor = studentTQuantile((1 + confidence) / 2, degreesOfFreedom);
   const expandedUncertainty = coverageFactor * standardUncertainty;
-  const size = Math.abs(difference);
   return {
     coverageFactor,
     expandedUncertainty,
-    resolution: size / expandedUncertainty,
-    chance: Math.max(2 * studentT(-size / standardUncertainty, degreesOfFreedom), LEAST_CHANCE),
+    statistic: difference / standardUncertainty,
+    resolution: difference / expandedUncertainty,
   };
 }

@@ -59,8 +59,7 @@ export const beltLength = /* @__PURE__ */ relation({
   valid: [
     {
       what: "smaller wrap",
-      of: (si) =>
-        180 - 2 * degrees(Math.abs(openBeltLean(si.driverDiameter, si.drivenDiameter, si.centreDistance))),
+      of: (si) => 180 - 2 * degrees(Math.abs(openBeltLean(si.driverDiameter, si.drivenDiameter, si.centreDistance))),
       range: [120, 180],
       unit: "°",
       because: "judgement: with less wrap use an idler on the slack side",

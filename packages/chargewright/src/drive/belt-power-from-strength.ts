@@ -55,7 +55,9 @@ export const beltPowerFromStrength = /* @__PURE__ */ relation({
     "v_opt = sqrt(T_max / (3 * m))",
   ],
   sources: ["khurmi-theory-of-machines", "bevan-theory-of-machines", "sarkar-theory-of-machines"],
-  assumes: ["The belt is tensioned so that it runs at its permitted tension; bending over small pulleys is not counted."],
+  assumes: [
+    "The belt is tensioned so that it runs at its permitted tension; bending over small pulleys is not counted.",
+  ],
   requires: [
     {
       inputs: ["tensionLimit", "beltSpeed", "massPerLength"],

@@ -8,7 +8,7 @@ import { guardCaution } from "./shared-inputs.ts";
  * The centrifugal part of the tensions bends no shaft: it is used up in turning the belt round the pulley. At standstill
  * take the standing tension for both spans.
  *
- * @param args `tightTension` and `slackTension`, the centrifugal part in them, 0.1 N to 100 kN; `wrap`, 10 to 300°;
+ * @param args `tightTension` and `slackTension`, the centrifugal part in them, 0.1 N to 100 kN; `wrap`, 90 to 270°;
  *   optional `centrifugalTension`, 0 to 100 kN; `overhang` of the belt's middle beyond the near bearing, 0 to 1000 mm;
  *   `bearingSpacing`, 5 to 2000 mm.
  * @returns `sideLoad` on the shaft; `nearBearingLoad`; `farBearingLoad`, which pulls the other way.
@@ -36,7 +36,7 @@ export const beltSideLoad = /* @__PURE__ */ relation({
       range: [0.1, 100000],
       example: "192 N",
     },
-    wrap: { symbol: "theta", unit: deg, meaning: "wrap of the belt on the pulley", range: [10, 300], example: "170°" },
+    wrap: { symbol: "theta", unit: deg, meaning: "wrap of the belt on the pulley", range: [90, 270], example: "170°" },
     centrifugalTension: {
       symbol: "T_c",
       unit: N,
@@ -99,10 +99,9 @@ export const beltSideLoad = /* @__PURE__ */ relation({
   ],
   compute: ({ tightTension, slackTension, wrap, centrifugalTension = 0, overhang, bearingSpacing }) => {
     const pull = tightTension - slackTension;
-    const half = Math.sin(wrap / 2);
-    const sideLoad = Math.sqrt(
-      pull * pull + 4 * (tightTension - centrifugalTension) * (slackTension - centrifugalTension) * half * half,
-    );
+    // Two roots, not one of the product: both tensions below the centrifugal one give no number.
+    const driving = Math.sqrt(tightTension - centrifugalTension) * Math.sqrt(slackTension - centrifugalTension);
+    const sideLoad = Math.hypot(pull, 2 * driving * Math.sin(wrap / 2));
     return {
       sideLoad,
       nearBearingLoad: (sideLoad * (bearingSpacing + overhang)) / bearingSpacing,

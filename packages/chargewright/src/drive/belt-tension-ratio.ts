@@ -39,7 +39,8 @@ export const beltTensionRatio = /* @__PURE__ */ relation({
       default: {
         value: FRICTION,
         spread: [0.15, 0.4],
-        because: "judgement near the cautious end; the worked problems used as checks here take 0.12 to 0.4, and oil takes most of it",
+        because:
+          "judgement near the cautious end; the worked problems used as checks here take 0.12 to 0.4, and oil takes most of it",
         source: "khurmi-theory-of-machines",
       },
       example: "0.25",
@@ -49,7 +50,10 @@ export const beltTensionRatio = /* @__PURE__ */ relation({
       unit: deg,
       meaning: "full angle between the flanks of a groove; 180° for a flat belt",
       range: [20, 180],
-      default: { value: GROOVE_ANGLE_DEG, because: "groove angle of V-ribbed pulleys, from memory: not seen in a standard" },
+      default: {
+        value: GROOVE_ANGLE_DEG,
+        because: "groove angle of V-ribbed pulleys, from memory: not seen in a standard",
+      },
       presets: {
         "V-ribbed": { value: 40, because: "groove angle of V-ribbed pulleys, from memory: not seen in a standard" },
         "flat belt": { value: 180, because: "no wedge" },
@@ -89,12 +93,7 @@ export const beltTensionRatio = /* @__PURE__ */ relation({
     },
   ],
   cautions: [guardCaution, fadingCaution],
-  compute: ({
-    wrap,
-    friction = FRICTION,
-    grooveAngle = deg.toSi(GROOVE_ANGLE_DEG),
-    limitRatio = LIMIT_RATIO,
-  }) => {
+  compute: ({ wrap, friction = FRICTION, grooveAngle = deg.toSi(GROOVE_ANGLE_DEG), limitRatio = LIMIT_RATIO }) => {
     const effectiveFriction = friction / Math.sin(grooveAngle / 2);
     const slipRatio = Math.exp(effectiveFriction * wrap);
     return { effectiveFriction, slipRatio, usableRatio: Math.min(slipRatio, limitRatio) };

@@ -55,7 +55,8 @@ export const pulleyRatio = /* @__PURE__ */ relation({
       default: {
         value: LINE_OFFSET_MM,
         spread: [1.5, 2.5],
-        because: "nominal effective line differential of the PK profile, given for ratios; the exact one belongs to the belt, its spread here is judgement",
+        because:
+          "nominal effective line differential of the PK profile, given for ratios; the exact one belongs to the belt, its spread here is judgement",
         source: "iso-9981",
       },
       presets: {

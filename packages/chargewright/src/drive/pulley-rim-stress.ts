@@ -84,7 +84,8 @@ export const pulleyRimStress = /* @__PURE__ */ relation({
       of: ({ outsideDiameter, pulleySpeed }) => Math.PI * outsideDiameter * pulleySpeed,
       range: [0, 30.5],
       unit: "m/s",
-      because: "100 ft/s is about the limit at which cast iron pulleys are safe against bursting; for another material the maker's limit counts",
+      because:
+        "100 ft/s is about the limit at which cast iron pulleys are safe against bursting; for another material the maker's limit counts",
       source: "shop-practice-pulleys",
     },
   ],

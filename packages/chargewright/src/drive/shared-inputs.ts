@@ -33,9 +33,21 @@ export const massPerLength = /* @__PURE__ */ input({
   meaning: "mass of the belt per length, all ribs together",
   range: [0, 20],
   presets: {
-    "PK, 4 ribs": { value: 0.08, spread: [0.06, 0.1], because: "about 0.02 kg/m per rib, from memory: weigh your belt" },
-    "PK, 6 ribs": { value: 0.12, spread: [0.09, 0.15], because: "about 0.02 kg/m per rib, from memory: weigh your belt" },
-    "PK, 8 ribs": { value: 0.16, spread: [0.12, 0.2], because: "about 0.02 kg/m per rib, from memory: weigh your belt" },
+    "PK, 4 ribs": {
+      value: 0.08,
+      spread: [0.06, 0.1],
+      because: "about 0.02 kg/m per rib, from memory: weigh your belt",
+    },
+    "PK, 6 ribs": {
+      value: 0.12,
+      spread: [0.09, 0.15],
+      because: "about 0.02 kg/m per rib, from memory: weigh your belt",
+    },
+    "PK, 8 ribs": {
+      value: 0.16,
+      spread: [0.12, 0.2],
+      because: "about 0.02 kg/m per rib, from memory: weigh your belt",
+    },
   },
   example: "0.12 kg/m",
 });
@@ -83,7 +95,8 @@ export const usualTensionRatio = {
   of: ({ tensionRatio: ratio }: { readonly tensionRatio: number }) => ratio,
   range: [1.05, 5],
   unit: "",
-  because: "judgement: V-ribbed drives are laid out for about 4, as the ribs never wedge fully; more counts on friction that oil or wear takes away",
+  because:
+    "judgement: V-ribbed drives are laid out for about 4, as the ribs never wedge fully; more counts on friction that oil or wear takes away",
 } as const;
 
 export const guardCaution =

@@ -3,19 +3,19 @@ const SLOPE = 2 / Math.LN10;
 /**
  * Darcy friction factor of turbulent flow in a round pipe: the exact root of Colebrook's equation.
  *
- * Newton's method on x = 1/√f. The residual grows with x and is concave, so that after one step every estimate lies
- * below the root and rises towards it: it cannot fail. `reynolds` at least 1, `relativeRoughness` from 0 to 0.1.
+ * Newton's method on w, the logarithm of ε/(3.7 D) + 2.51/(Re √f). The residual is convex in w and grows everywhere by
+ * at least 2/ln 10, so that after one step every estimate lies above the root and falls towards it: it cannot fail.
  */
 export function colebrook(reynolds: number, relativeRoughness: number): number {
   const a = relativeRoughness / 3.7;
   const b = 2.51 / reynolds;
-  // Haaland's formula starts within two per cent of the root where the flow is turbulent; the floor is below any root.
-  let x = Math.max(-1.8 * Math.log10(a ** 1.11 + 6.9 / reynolds), 0.05);
+  // Haaland's formula starts within two per cent of the root where the flow is turbulent.
+  let w = Math.log(a + b * Math.max(-1.8 * Math.log10(a ** 1.11 + 6.9 / reynolds), 0.1));
   for (;;) {
-    const argument = a + b * x;
-    const step = (x + SLOPE * Math.log(argument)) / (1 + (SLOPE * b) / argument);
-    x -= step;
-    if (Math.abs(step) <= 4 * Number.EPSILON * x) return 1 / (x * x);
+    const argument = Math.exp(w);
+    const step = ((argument - a) / b + SLOPE * w) / (argument / b + SLOPE);
+    w -= step;
+    if (!(Math.abs(step) > 4 * Number.EPSILON * Math.abs(w))) return 1 / (SLOPE * w) ** 2;
   }
 }
 

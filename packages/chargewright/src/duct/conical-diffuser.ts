@@ -4,7 +4,7 @@ import { relation } from "../relation/relation.ts";
 const FRICTION_FACTOR = 0.02;
 
 /**
- * Loss and static pressure change in a cone that widens a duct.
+ * Loss in a cone that widens a duct, and how much static pressure it could give back.
  *
  * The handbook's share of the step loss that grows with the angle, plus the friction of the cone's wall. Together they
  * have their least near an included angle of 6 degrees, and lie up to a half above other handbooks from 5 to 10 degrees,
@@ -12,8 +12,8 @@ const FRICTION_FACTOR = 0.02;
  *
  * @param args `massFlow`, 0.001 g/s to 1000 kg/s; `density`, 0.01 to 2000 kg/m³; `smallBore` and `largeBore`, 1 to 1000
  *   mm; `angle`, 1 to 180°, the **included** angle of the cone; optional `frictionFactor`, 0 to 0.1.
- * @returns `pressureDrop` of total pressure; `staticRise`; `lossCoefficient`, **on the speed in the narrower pipe**;
- *   `length` of the cone; `speed` in the narrower pipe.
+ * @returns `pressureDrop` of total pressure; `idealRise` of static pressure, the loss not taken off; `lossCoefficient`,
+ *   **on the speed in the narrower pipe**; `length` of the cone; `speed` in the narrower pipe.
  * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input; `contradiction` where the
  *   narrower bore is not below the wider one.
  * @see Crane TP-410 (2009); Rennels, Hudson, Pipe Flow (2012) for the friction.
@@ -76,7 +76,11 @@ export const conicalDiffuser = /* @__PURE__ */ relation({
   },
   outputs: {
     pressureDrop: { symbol: "Delta_p", unit: kPa.difference, meaning: "loss of total pressure" },
-    staticRise: { symbol: "Delta_p_s", unit: kPa.difference, meaning: "rise of static pressure over the cone" },
+    idealRise: {
+      symbol: "Delta_p_i",
+      unit: kPa.difference,
+      meaning: "rise of static pressure that a lossless cone would give; take the loss off it",
+    },
     lossCoefficient: { symbol: "K_1", unit: one, meaning: "loss coefficient, on the speed in the narrower pipe" },
     length: { symbol: "L", unit: mm, meaning: "length of the cone along its axis" },
     speed: { symbol: "v_1", unit: mPerS, meaning: "mean speed in the narrower pipe" },
@@ -90,7 +94,7 @@ export const conicalDiffuser = /* @__PURE__ */ relation({
     "sigma = (D_1 / D_2)^2",
     "K_1 = min(2.6 * sin(theta / 2), 1) * (1 - sigma)^2 + f * (1 - sigma^2) / (8 * sin(theta / 2))",
     "Delta_p = K_1 * rho * v_1^2 / 2",
-    "Delta_p_s = (1 - sigma^2 - K_1) * rho * v_1^2 / 2",
+    "Delta_p_i = (1 - sigma^2) * rho * v_1^2 / 2",
     "L = (D_2 - D_1) / 2 * cos(theta / 2) / sin(theta / 2)",
   ],
   sources: ["crane-tp-410", "rennels-hudson-2012", "fluids-1-3-1"],
@@ -136,7 +140,7 @@ export const conicalDiffuser = /* @__PURE__ */ relation({
     const lossCoefficient = widening * (separation * widening + friction * (1 + sigma));
     return {
       pressureDrop: lossCoefficient * dynamic,
-      staticRise: widening * ((1 - friction) * (1 + sigma) - separation * widening) * dynamic,
+      idealRise: widening * (1 + sigma) * dynamic,
       lossCoefficient,
       length: (((largeBore - smallBore) / 2) * Math.cos(angle / 2)) / sine,
       speed,

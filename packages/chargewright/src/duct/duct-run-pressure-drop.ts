@@ -18,7 +18,7 @@ const VISCOSITY_UPAS = 20;
  *
  * @param args `massFlow`, 0.001 g/s to 10 kg/s; `pressure`, absolute, 10 to 1000 kPa; `temperature`, -60 to 500 °C;
  *   `bore`, 1 to 1000 mm; `length`, 0 to 1000 m; `lossCoefficients`, 0 to 200, their sum, all on this bore; optional
- *   `roughness`, 0 to 10 mm, or the name of a wall; optional `viscosity`, 1 to 100 000 µPa s.
+ *   `roughness`, 0 to 10 mm, or the name of a wall; optional `viscosity`, 1 to 10 000 µPa s.
  * @returns `pressureDrop` of total pressure; `relativeDrop`; `frictionShare` of the walls in it; `totalCoefficient`;
  *   `speed`; `mach`; `reynolds`; `frictionFactor`; `turbulentFactor`.
  * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input; `contradiction` where the
@@ -112,7 +112,7 @@ export const ductRunPressureDrop = /* @__PURE__ */ relation({
       symbol: "mu",
       unit: uPaS,
       meaning: "dynamic viscosity of the air",
-      range: [1, 100000],
+      range: [1, 10000],
       default: {
         value: VISCOSITY_UPAS,
         spread: [17.2, 23],

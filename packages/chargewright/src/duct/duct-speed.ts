@@ -89,7 +89,8 @@ export const ductSpeed = /* @__PURE__ */ relation({
         speed(massFlow, pressure, temperature, bore) / Math.sqrt(GAMMA * R_DRY_AIR * temperature),
       range: [0, 0.3],
       unit: "",
-      because: "above it density changes by more than 4 % and losses must be reckoned compressibly; charge pipes are kept at 0.1 to 0.2 by habit (from memory)",
+      because:
+        "above it density changes by more than 4 % and losses must be reckoned compressibly; charge pipes are kept at 0.1 to 0.2 by habit (from memory)",
     },
   ],
   cautions: [

@@ -72,9 +72,9 @@ export const fittingPressureDrop = /* @__PURE__ */ relation({
           source: "fluids-1-3-1",
         },
         "45° bend, r/D 1.5": {
-          value: 0.15,
-          spread: [0.11, 0.2],
-          because: "one handbook formula at 50 mm, rounded up; ± 30 %",
+          value: 0.16,
+          spread: [0.11, 0.21],
+          because: "one handbook formula at 50 mm; ± 30 %",
           source: "rennels-hudson-2012",
         },
         "30° mitre": {

@@ -1,4 +1,4 @@
-import { kPa, mm, MPa } from "@chargewright/quantities";
+import { kPa, MPa, mm } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
 
 /**
@@ -30,11 +30,21 @@ export const hoopStress = /* @__PURE__ */ relation({
       range: [3, 5000],
       example: "51 mm",
     },
-    wall: { symbol: "t", unit: mm, meaning: "thickness of the wall at its thinnest", range: [0.1, 100], example: "1.5 mm" },
+    wall: {
+      symbol: "t",
+      unit: mm,
+      meaning: "thickness of the wall at its thinnest",
+      range: [0.1, 100],
+      example: "1.5 mm",
+    },
   },
   outputs: {
     hoopStress: { symbol: "sigma_h", unit: MPa.difference, meaning: "stress around the pipe" },
-    axialStress: { symbol: "sigma_a", unit: MPa.difference, meaning: "stress along the pipe where its ends are closed" },
+    axialStress: {
+      symbol: "sigma_a",
+      unit: MPa.difference,
+      meaning: "stress along the pipe where its ends are closed",
+    },
   },
   equations: ["sigma_h = p_g * D / (2 * t)", "sigma_a = p_g * D / (4 * t)"],
   sources: ["gere-mechanics-of-materials"],

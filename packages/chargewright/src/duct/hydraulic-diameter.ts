@@ -36,7 +36,8 @@ export const hydraulicDiameter = /* @__PURE__ */ relation({
       of: ({ width, height }) => Math.max(width, height) / Math.min(width, height),
       range: [1, 4],
       unit: "",
-      because: "judgement: flatter ducts have up to a tenth more friction than a round one of the same hydraulic diameter",
+      because:
+        "judgement: flatter ducts have up to a tenth more friction than a round one of the same hydraulic diameter",
     },
   ],
   cautions: ["Flat walls bulge under boost where a round pipe does not: stay them or keep them small."],

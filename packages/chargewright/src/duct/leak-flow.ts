@@ -114,13 +114,7 @@ export const leakFlow = /* @__PURE__ */ relation({
     "Look for leaks at low pressure with soapy water, engine stopped, never by feeling along a hose under boost: escaping air carries grit into skin and eyes.",
     "A leak behind the blower lowers boost and raises smoke and exhaust temperature at the same fuel setting.",
   ],
-  compute: ({
-    gaugePressure,
-    barometer,
-    temperature,
-    holeDiameter,
-    dischargeCoefficient = DISCHARGE_COEFFICIENT,
-  }) => {
+  compute: ({ gaugePressure, barometer, temperature, holeDiameter, dischargeCoefficient = DISCHARGE_COEFFICIENT }) => {
     const pressure = barometer + gaugePressure;
     const drop = gaugePressure / pressure;
     const area = (Math.PI * holeDiameter ** 2) / 4;

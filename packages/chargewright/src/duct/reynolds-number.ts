@@ -9,7 +9,7 @@ const VISCOSITY_UPAS = 20;
  * Mass flow over viscosity fixes it: pressure and density do not enter. Below about 2000 the flow is laminar, above
  * about 4000 turbulent.
  *
- * @param args `massFlow`, 0.001 g/s to 1000 kg/s; `bore`, 1 to 1000 mm; optional `viscosity`, 1 to 100 000 µPa s.
+ * @param args `massFlow`, 0.001 g/s to 1000 kg/s; `bore`, 1 to 1000 mm; optional `viscosity`, 1 to 10 000 µPa s.
  * @returns `reynolds`.
  * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range`, naming the input.
  */
@@ -17,7 +17,8 @@ export const reynoldsNumber = /* @__PURE__ */ relation({
   id: "reynolds-number",
   title: "Reynolds number in a duct",
   subject: "duct",
-  summary: "Whether the flow is laminar or turbulent, and what friction factor goes with it. Charge pipes are turbulent.",
+  summary:
+    "Whether the flow is laminar or turbulent, and what friction factor goes with it. Charge pipes are turbulent.",
   inputs: {
     massFlow: {
       symbol: "q_m",
@@ -37,7 +38,7 @@ export const reynoldsNumber = /* @__PURE__ */ relation({
       symbol: "mu",
       unit: uPaS,
       meaning: "dynamic viscosity of the air",
-      range: [1, 100000],
+      range: [1, 10000],
       default: {
         value: VISCOSITY_UPAS,
         spread: [17.2, 23],

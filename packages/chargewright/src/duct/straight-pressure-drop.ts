@@ -14,7 +14,7 @@ const VISCOSITY_UPAS = 20;
  * drop is more than a tenth of the absolute pressure, use `compressibleDuctDrop`.
  *
  * @param args `massFlow`, 0.001 g/s to 1000 kg/s; `density`, 0.01 to 2000 kg/m³; `bore`, 1 to 1000 mm; `length`, 0 to
- *   1000 m; optional `roughness`, 0 to 10 mm, or the name of a wall; optional `viscosity`, 1 to 100 000 µPa s.
+ *   1000 m; optional `roughness`, 0 to 10 mm, or the name of a wall; optional `viscosity`, 1 to 10 000 µPa s.
  * @returns `pressureDrop`; `speed`; `reynolds`; `frictionFactor`; `turbulentFactor`.
  * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input; `contradiction` where the
  *   roughness exceeds a tenth of the bore.
@@ -92,7 +92,7 @@ export const straightPressureDrop = /* @__PURE__ */ relation({
       symbol: "mu",
       unit: uPaS,
       meaning: "dynamic viscosity of the air",
-      range: [1, 100000],
+      range: [1, 10000],
       default: {
         value: VISCOSITY_UPAS,
         spread: [17.2, 23],

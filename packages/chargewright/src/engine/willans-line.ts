@@ -132,7 +132,9 @@ export const willansLine = /* @__PURE__ */ relation({
     heatingValue = HEATING_VALUE * 1e6,
     revolutionsPerCycle = REVOLUTIONS_PER_CYCLE,
   }) => {
-    const marginalConsumption = (highFuelFlow - lowFuelFlow) / (highPower - lowPower);
+    // Where more load takes no more fuel there is no line; a search for an input must not cross that pole.
+    const rises = highPower > lowPower && highFuelFlow > lowFuelFlow;
+    const marginalConsumption = rises ? (highFuelFlow - lowFuelFlow) / (highPower - lowPower) : Number.NaN;
     const noLoadFuelFlow = lowFuelFlow - marginalConsumption * lowPower;
     const frictionPower = noLoadFuelFlow / marginalConsumption;
     return {

@@ -102,7 +102,8 @@ export const fuelBlend = /* @__PURE__ */ relation({
     const energyPerVolume = (1 - fraction) * baseEnergy + fraction * addedEnergy;
     return {
       energyPerVolume,
-      loss: (fraction * (baseEnergy - addedEnergy)) / baseEnergy,
+      // Adding zero turns the minus zero of a share of nothing into zero.
+      loss: (fraction * (baseEnergy - addedEnergy)) / baseEnergy + 0,
       volumeRatio: baseEnergy / energyPerVolume,
     };
   },

@@ -9,8 +9,7 @@ const START = 0;
  * @param args `steps` of the move, 1 to 200000; `topSpeed`, 1 to 50000 steps/s; `acceleration`, 10 to 1e6 steps/s²;
  *   optional `startSpeed`, at which the motor starts and stops without a ramp, 0 to 5000 steps/s, 0 if not given.
  * @returns `time`; `peakSpeed` reached; `rampSteps`, of each ramp.
- * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input; `contradiction` where the
- *   top speed is below the start speed.
+ * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input.
  */
 export const actuatorMoveTime = /* @__PURE__ */ relation({
   id: "actuator-move-time",
@@ -48,20 +47,15 @@ export const actuatorMoveTime = /* @__PURE__ */ relation({
     peakSpeed: { symbol: "f_p", unit: stepsPerS, meaning: "highest step rate reached" },
     rampSteps: { symbol: "N_r", unit: one, meaning: "steps of each ramp" },
   },
+  steps: { f_s: { unit: "steps/s", meaning: "step rate without a ramp, held to the highest allowed" } },
   equations: [
-    "f_p = min(f, sqrt(f_0^2 + a * N))",
-    "N_r = f_p < f ? N / 2 : (f^2 - f_0^2) / (2 * a)",
-    "t = f_p < f ? 2 * N / (f_p + f_0) : 2 * (f - f_0) / a + (N - 2 * N_r) / f",
+    "f_s = min(f_0, f)",
+    "f_p = min(f, sqrt(f_s^2 + a * N))",
+    "N_r = f_p < f ? N / 2 : (f^2 - f_s^2) / (2 * a)",
+    "t = f_p < f ? 2 * N / (f_p + f_s) : 2 * (f - f_s) / a + (N - 2 * N_r) / f",
   ],
   sources: ["eiderman-ramp"],
   assumes: ["Even ramps, equal up and down, and no step lost."],
-  requires: [
-    {
-      inputs: ["topSpeed", "startSpeed"],
-      says: "the top speed must not be below the start speed",
-      holds: ({ topSpeed, startSpeed }) => topSpeed >= startSpeed,
-    },
-  ],
   valid: [
     {
       what: "top speed",
@@ -75,11 +69,12 @@ export const actuatorMoveTime = /* @__PURE__ */ relation({
     "When boost collapses, as with a belt off or a hose burst, the engine is over-fuelled for this long: keep it short against the time the exhaust takes to overheat.",
   ],
   compute: ({ steps, topSpeed, acceleration, startSpeed = START }) => {
-    const reachable = Math.sqrt(startSpeed ** 2 + acceleration * steps);
+    const start = Math.min(startSpeed, topSpeed);
+    const reachable = Math.sqrt(start ** 2 + acceleration * steps);
     if (reachable < topSpeed)
-      return { time: (2 * steps) / (reachable + startSpeed), peakSpeed: reachable, rampSteps: steps / 2 };
-    const rampSteps = ((topSpeed - startSpeed) * (topSpeed + startSpeed)) / (2 * acceleration);
-    const time = (2 * (topSpeed - startSpeed)) / acceleration + (steps - 2 * rampSteps) / topSpeed;
+      return { time: (2 * steps) / (reachable + start), peakSpeed: reachable, rampSteps: steps / 2 };
+    const rampSteps = ((topSpeed - start) * (topSpeed + start)) / (2 * acceleration);
+    const time = (2 * (topSpeed - start)) / acceleration + (steps - 2 * rampSteps) / topSpeed;
     return { time, peakSpeed: topSpeed, rampSteps };
   },
 });

@@ -4,10 +4,9 @@ import { relation } from "../relation/relation.ts";
 const BACKLASH_MM = 0.1;
 const MARGIN = 0.1;
 const CYCLE = 4;
-const SLACK = 1e-6;
 
 /**
- * Steps towards home that are enough from any position.
+ * Steps towards home that are enough from any position; round them up, as `wholeHomingSteps` does.
  *
  * The whole travel between the stops and the backlash, a margin for steps lost on the way, and one electrical cycle,
  * because a motor that runs against its stop can spring back by up to four full steps before it falls in again.
@@ -15,7 +14,7 @@ const SLACK = 1e-6;
  * @param args `travel` between the stops, 0.5 to 200 mm; `stepLength`, 0.0007 to 2 mm; `homingSpeed`, 1 to 5000 steps/s;
  *   optional `backlash`, 0 to 2 mm; optional `margin`, share added for lost steps, 0 to 1; optional `cycleSteps`, 4 to
  *   1024, 4 if not given: times the microsteps where the steps are microsteps.
- * @returns `homingSteps`, whole; `overtravel`, whole steps beyond those from stop to stop; `time` it takes.
+ * @returns `homingSteps`; `overtravel`, steps beyond those from stop to stop; `time` it takes.
  * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input.
  */
 export const homingSteps = /* @__PURE__ */ relation({
@@ -63,11 +62,10 @@ export const homingSteps = /* @__PURE__ */ relation({
     },
   },
   outputs: {
-    homingSteps: { symbol: "N", unit: one, meaning: "whole steps to command towards home" },
-    overtravel: { symbol: "N_o", unit: one, meaning: "whole steps of them beyond those from stop to stop" },
+    homingSteps: { symbol: "N", unit: one, meaning: "steps to command towards home, to be rounded up" },
+    overtravel: { symbol: "N_o", unit: one, meaning: "steps of them beyond those from stop to stop" },
     time: { symbol: "t", unit: second, meaning: "time the homing move takes" },
   },
-  constants: { delta: { value: SLACK, unit: "", meaning: "share of a step forgiven, for rounding in the arithmetic" } },
   equations: ["N = ceil((L + b) * (1 + m) / s + N_c - delta)", "N_o = N - floor(L / s + delta)", "t = N / f"],
   sources: ["homing-practice"],
   assumes: [
@@ -97,8 +95,8 @@ export const homingSteps = /* @__PURE__ */ relation({
     margin = MARGIN,
     cycleSteps = CYCLE,
   }) => {
-    const homingSteps = Math.ceil(((travel + backlash) * (1 + margin)) / stepLength + cycleSteps - SLACK);
-    const overtravel = homingSteps - Math.floor(travel / stepLength + SLACK);
+    const homingSteps = ((travel + backlash) * (1 + margin)) / stepLength + cycleSteps;
+    const overtravel = (travel * margin + backlash * (1 + margin)) / stepLength + cycleSteps;
     return { homingSteps, overtravel, time: homingSteps / homingSpeed };
   },
 });

@@ -36,3 +36,4 @@ export {
   tableCsv,
   tableJson,
 } from "./table-text.ts";
+export { type HomingMove, type WholeSteps, wholeHomingSteps, wholeSteps } from "./whole-steps.ts";

@@ -1,9 +1,10 @@
-import { ChargewrightError, fromSi, one, type Quantity, write } from "@chargewright/quantities";
+import { ChargewrightError, fromSi, type Quantity, write } from "@chargewright/quantities";
 import { expectKind } from "./expect.ts";
 import { fallbackFuel } from "./fallback-fuel.ts";
 import { type FuelLimitTable, fuelLimitTable, type OperatingTable } from "./operating-table.ts";
 import type { RackCalibration } from "./rack-calibration.ts";
 import { stepsFromHome } from "./steps-from-home.ts";
+import { wholeSteps } from "./whole-steps.ts";
 
 /** How the actuator sits on the rack. */
 export interface ActuatorSetting {
@@ -51,12 +52,7 @@ export function limiterSchedule(
       return rack.positionFor(cell.si > rack.most.fuel.si ? rack.most.fuel : cell);
     }),
   );
-  const steps = position.map((cells) =>
-    cells.map(({ si }) => {
-      const distance = Math.abs(si - home.si);
-      return fromSi(stepsFromHome.si({ position: distance, stepLength: actuator.stepLength.si }).steps, one);
-    }),
-  );
+  const steps = position.map((cells) => cells.map((each) => stepsTo(each, home, actuator)));
   return { fuel, position: { pressure, speed, values: position }, steps: { pressure, speed, values: steps } };
 }
 
@@ -100,8 +96,17 @@ export function fallbackPosition(
   const wanted = fallbackFuel(basis).fuel;
   const fuel = least.si < wanted.si ? least : wanted;
   const position = rack.positionFor(fuel);
-  const { steps } = stepsFromHome.si({ position: Math.abs(position.si - home.si), stepLength: actuator.stepLength.si });
-  return { fuel, position, steps: fromSi(steps, one) };
+  return { fuel, position, steps: stepsTo(position, home, actuator) };
+}
+
+/** The rack may run either way from its stop of least fuel: only the distance counts. */
+function stepsTo(
+  position: Quantity<"length">,
+  home: Quantity<"length">,
+  { stepLength }: ActuatorSetting,
+): Quantity<"ratio"> {
+  const distance = fromSi(Math.abs(position.si - home.si), position.unit);
+  return wholeSteps({ position: distance, stepLength }).steps;
 }
 
 function homeOf(rack: RackCalibration, { stepLength, home }: ActuatorSetting): Quantity<"length"> {

@@ -2,18 +2,16 @@ import { mm, one } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
 
 const HOME_MM = 0;
-/** Share of a step by which a position may fall short of a whole one and still count as it. */
-const SLACK = 1e-6;
 
 /**
- * Whole steps from home to a wanted position, never beyond it.
+ * Steps from home to a wanted position, with their fraction.
  *
- * Home is the stop of least fuel and travel counts towards more: cut to whole steps, the rack stops short of the wanted
- * position by less than one step, on the side of less fuel.
+ * Home is the stop of least fuel and travel counts towards more. Cut the fraction off, never round it up: the rack then
+ * stops short of the wanted position, on the side of less fuel; `wholeSteps` does so.
  *
  * @param args `position` wanted, 0 to 200 mm; `stepLength`, 0.0007 to 2 mm; optional `homePosition`, the position at the
  *   home stop on the same scale, 0 to 200 mm, 0 if not given.
- * @returns `steps`, whole; `reached`, the position they lead to.
+ * @returns `steps`; `distance` from home.
  * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input; `contradiction` where the
  *   position is behind home.
  */
@@ -21,7 +19,7 @@ export const stepsFromHome = /* @__PURE__ */ relation({
   id: "steps-from-home",
   title: "Steps from home to a position",
   subject: "limiter",
-  summary: "The count to command, cut to whole steps on the side of less fuel. Home must be the stop of least fuel.",
+  summary: "The count to command: cut its fraction off, towards less fuel. Home must be the stop of least fuel.",
   inputs: {
     position: { symbol: "x", unit: mm, meaning: "wanted position", range: [0, 200], example: "4.20 mm" },
     stepLength: { symbol: "s", unit: mm, meaning: "travel of one step", range: [0.0007, 2], example: "0.0254 mm" },
@@ -35,17 +33,10 @@ export const stepsFromHome = /* @__PURE__ */ relation({
     },
   },
   outputs: {
-    steps: { symbol: "N", unit: one, meaning: "whole steps from home" },
-    reached: { symbol: "x_r", unit: mm, meaning: "position they lead to" },
+    steps: { symbol: "N", unit: one, meaning: "steps from home, to be cut to whole ones" },
+    distance: { symbol: "d", unit: mm, meaning: "distance from home" },
   },
-  constants: {
-    delta: {
-      value: SLACK,
-      unit: "",
-      meaning: "share of a step that may be missing from a whole one, for rounding in the arithmetic",
-    },
-  },
-  equations: ["N = floor((x - x_h) / s + delta)", "x_r = x_h + N * s"],
+  equations: ["d = x - x_h", "N = d / s"],
   sources: [],
   assumes: [
     "Position grows with fuel, and the actuator has been homed.",
@@ -71,7 +62,7 @@ export const stepsFromHome = /* @__PURE__ */ relation({
     "A stepper that loses steps loses them unseen: home at every start and compare the count at the stop with the one before.",
   ],
   compute: ({ position, stepLength, homePosition = HOME_MM / 1000 }) => {
-    const steps = Math.floor((position - homePosition) / stepLength + SLACK);
-    return { steps, reached: homePosition + steps * stepLength };
+    const distance = position - homePosition;
+    return { steps: distance / stepLength, distance };
   },
 });

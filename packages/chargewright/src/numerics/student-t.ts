@@ -1,5 +1,3 @@
-import { bracketedRoot } from "./bracketed-root.ts";
-
 /**
  * Probability that Student's t with `nu` degrees of freedom lies below `t`; `nu` need not be whole.
  *
@@ -8,19 +6,26 @@ import { bracketedRoot } from "./bracketed-root.ts";
  */
 export function studentT(t: number, nu: number): number {
   if (Number.isNaN(t) || !(nu > 0)) return Number.NaN;
-  const tail = upperTail(Math.abs(t), nu);
+  if (!Number.isFinite(t)) return t < 0 ? 0 : 1;
+  const { tail } = upperTail(Math.abs(t), nu);
   return t < 0 ? tail : 1 - tail;
 }
 
 /** The `t` below which Student's t with `nu` degrees of freedom lies with probability `p`, 0 < p < 1. */
 export function studentTQuantile(p: number, nu: number): number {
   if (!(p > 0 && p < 1 && nu > 0)) return Number.NaN;
-  const tail = p < 0.5 ? p : 1 - p;
-  const miss = (t: number) => Math.log(upperTail(t, nu) / tail);
-  let most = 4;
-  while (miss(most) > 0) most *= 4;
-  const root = bracketedRoot(miss, 0, most) ?? Number.NaN;
-  return p < 0.5 ? -root : root;
+  if (p === 0.5) return 0;
+  const wanted = p < 0.5 ? p : 1 - p;
+  let t = 4;
+  while (upperTail(t, nu).tail > wanted) t *= 4;
+  // Newton's method on the logarithm of the tail over that of t: the curve bends downward everywhere, so from a point
+  // that lies too far out each step stays outside and comes closer, until rounding turns it back.
+  for (;;) {
+    const { tail, hazard } = upperTail(t, nu);
+    const next = t * (tail / wanted) ** (1 / (t * hazard));
+    if (!(next < t)) return p < 0.5 ? -t : t;
+    t = next;
+  }
 }
 
 // Step and ends of the rule: what lies outside and what is left between is below the rounding of a double.
@@ -28,11 +33,18 @@ const STEP = 0.125;
 const FROM = -4;
 const TO = 5;
 
+interface Tail {
+  /** Probability beyond t. */
+  readonly tail: number;
+  /** Density at t over that probability. */
+  readonly hazard: number;
+}
+
 /**
  * With t = sqrt(nu) sinh(u) the density becomes a power of cosh(u). Its integral from u on is the value there times the
  * integral of how it falls, which needs no difference of near numbers.
  */
-function upperTail(t: number, nu: number): number {
+function upperTail(t: number, nu: number): Tail {
   const square = t * t;
   const slope = t / Math.sqrt(nu + square);
   const scale = 1 / (nu * slope + Math.sqrt(nu));
@@ -45,7 +57,10 @@ function upperTail(t: number, nu: number): number {
     sum += Math.exp(-nu * fall) * (1 + rest) * w;
   }
   const front = Math.exp((-nu / 2) * Math.log1p(square / nu)) / Math.sqrt(Math.PI);
-  return Math.min(front * halfRatio(nu / 2) * STEP * sum, 0.5);
+  return {
+    tail: Math.min(front * halfRatio(nu / 2) * STEP * sum, 0.5),
+    hazard: 1 / (Math.sqrt(nu + square) * STEP * sum),
+  };
 }
 
 /** Gamma(a + 1/2)/Gamma(a): its asymptotic series, led down from where the series is exact to a double. */

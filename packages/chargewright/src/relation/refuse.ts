@@ -1,4 +1,4 @@
-import { ChargewrightError, expressible, kindName, Quantity, type Unit } from "@chargewright/quantities";
+import { ChargewrightError, expressible, kindName, nearestWord, Quantity, type Unit } from "@chargewright/quantities";
 import type { Requirement } from "./declaration.ts";
 import { rangeText, shortNumber } from "./range-text.ts";
 import type { AnyRelation, Input } from "./relation.ts";
@@ -72,11 +72,16 @@ export function refuseUnknown(relation: AnyRelation, args: unknown): void {
     });
   for (const [name, value] of Object.entries(args))
     if (!Object.hasOwn(relation.inputs, name) && value !== undefined)
-      throw new ChargewrightError("unknown-input", `there is no such input; the inputs are ${names.join(", ")}`, {
+      throw new ChargewrightError("unknown-input", `there is no such input${hint(name, names)}`, {
         relation: relation.id,
         input: name,
         value,
       });
+}
+
+function hint(name: string, names: readonly string[]): string {
+  const near = nearestWord(name, names);
+  return near === undefined ? `; the inputs are ${names.join(", ")}` : `; is "${near}" meant?`;
 }
 
 /** Refuses inputs that contradict each other. */

@@ -1,5 +1,6 @@
 import { ChargewrightError, fromSi, type Quantity, type Unit, write } from "@chargewright/quantities";
 import { bracketedRoot } from "../numerics/bracketed-root.ts";
+import { dipBelowZero } from "../numerics/dip-below-zero.ts";
 import type { Arguments, InputDeclarations, OutputDeclarations } from "./declaration.ts";
 import { refuseInput, refuseUnknown } from "./refuse.ts";
 import type { AnyRelation, Input, Output, Relation } from "./relation.ts";
@@ -42,7 +43,7 @@ export function solveFor<
   const at = (si: number) => call({ ...others, [name]: fromSi(si, input.unit) });
   const reach = reachOf(relation, name, output, others);
   const miss = (si: number) => reach(si) - goal.si;
-  const points = withEdges(grid(input), miss);
+  const points = withTurns(withEdges(grid(input), miss), miss);
   const misses = points.map(miss);
   if (misses.every((each) => each === misses[0]) && !Number.isNaN(misses[0]))
     throw new ChargewrightError("no-solution", `${output} does not depend on it`, {
@@ -145,6 +146,21 @@ function withEdges(points: readonly number[], f: (x: number) => number): number[
       if (Number.isNaN(f(middle))) not = middle;
       else computable = middle;
     }
+  });
+}
+
+/** The points, and one more where the output turns between them and only its turn crosses the wanted value. */
+function withTurns(points: readonly number[], miss: (x: number) => number): number[] {
+  const misses = points.map(miss);
+  return points.flatMap((point, i) => {
+    const here = misses[i] as number;
+    const [before, after] = [misses[i - 1], misses[i + 1]];
+    const sign = Math.sign(here);
+    // Also not where a neighbour is missing, is no number or lies on the other side.
+    const turns = Number(before) * sign >= Math.abs(here) && Number(after) * sign > Math.abs(here);
+    if (sign === 0 || !turns) return [point];
+    const dip = dipBelowZero((x) => sign * miss(x), points[i - 1] as number, points[i + 1] as number);
+    return dip === undefined ? [point] : [point, dip].sort((a, b) => a - b);
   });
 }
 

@@ -59,7 +59,8 @@ export const bypassFlow = /* @__PURE__ */ relation({
       default: {
         value: DELIVERY_SLOPE,
         spread: [0, 0.6],
-        because: "judgement from square-root leakage of a fifth of the swept volume; 0 for a blower that leaks nothing. The higher end asks for more relief",
+        because:
+          "judgement from square-root leakage of a fifth of the swept volume; 0 for a blower that leaks nothing. The higher end asks for more relief",
       },
       example: "0.4",
     },
@@ -68,10 +69,7 @@ export const bypassFlow = /* @__PURE__ */ relation({
     bypassFlow: { symbol: "q_r", unit: gPerS, meaning: "mass of air per time that has to pass the relief" },
     engineFlow: { symbol: "q_e", unit: gPerS, meaning: "mass of air per time that the engine still takes" },
   },
-  equations: [
-    "q_r = q_c * (1 + lambda) * (b_c - b) / (p_0 + b_c)",
-    "q_e = q_c * (p_0 + b) / (p_0 + b_c)",
-  ],
+  equations: ["q_r = q_c * (1 + lambda) * (b_c - b) / (p_0 + b_c)", "q_e = q_c * (p_0 + b) / (p_0 + b_c)"],
   sources: [],
   assumes: [
     "Same engine speed and same temperature before the engine with the relief open as with it shut.",

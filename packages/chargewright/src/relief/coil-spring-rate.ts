@@ -1,4 +1,4 @@
-import { mm, MPa, NPerMm, one } from "@chargewright/quantities";
+import { MPa, mm, NPerMm, one } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
 
 const SHEAR_MODULUS_MPA = 80000;

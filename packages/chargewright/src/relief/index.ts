@@ -1,10 +1,10 @@
 export { bypassFlow } from "./bypass-flow.ts";
-export { reliefValveBoost } from "./relief-valve-boost.ts";
-export { orificeFlow } from "./orifice-flow.ts";
-export { sharpOrificeFlow } from "./sharp-orifice-flow.ts";
-export { reliefArea } from "./relief-area.ts";
-export { poppetValveArea } from "./poppet-valve-area.ts";
-export { reliefValveLift } from "./relief-valve-lift.ts";
 export { coilSpringRate } from "./coil-spring-rate.ts";
+export { orificeFlow } from "./orifice-flow.ts";
+export { poppetValveArea } from "./poppet-valve-area.ts";
+export { reliefArea } from "./relief-area.ts";
 export { reliefSpringPreload } from "./relief-spring-preload.ts";
+export { reliefValveBoost } from "./relief-valve-boost.ts";
+export { reliefValveLift } from "./relief-valve-lift.ts";
+export { sharpOrificeFlow } from "./sharp-orifice-flow.ts";
 export { twoReliefValves } from "./two-relief-valves.ts";

@@ -64,7 +64,8 @@ export const orificeFlow = /* @__PURE__ */ relation({
       default: {
         value: DISCHARGE_COEFFICIENT,
         spread: [0.563, 0.788],
-        because: "sharp-edged round hole at a small drop, the cautious end for relief; Weisbach measured 0.563 to 0.788 with rising pressure",
+        because:
+          "sharp-edged round hole at a small drop, the cautious end for relief; Weisbach measured 0.563 to 0.788 with rising pressure",
         source: "unwin-hydraulics-1911",
       },
       presets: {
@@ -100,13 +101,15 @@ export const orificeFlow = /* @__PURE__ */ relation({
         },
         "certified relief valve": {
           value: 0.975,
-          because: "preliminary sizing value of API 520 for a certified nozzle valve, as a library states it; a home-made valve is not one",
+          because:
+            "preliminary sizing value of API 520 for a certified nozzle valve, as a library states it; a home-made valve is not one",
           source: "fluids-1-3-1",
         },
         "poppet at small lift": {
           value: 0.6,
           spread: [0.6, 0.95],
-          because: "of the curtain area; textbook figures from memory run from 0.95 at very small lift down to 0.6 at a quarter of the seat diameter",
+          because:
+            "of the curtain area; textbook figures from memory run from 0.95 at very small lift down to 0.6 at a quarter of the seat diameter",
           source: "heywood-fundamentals",
         },
       },
@@ -161,7 +164,8 @@ export const orificeFlow = /* @__PURE__ */ relation({
       of: ({ upstreamTemperature }) => upstreamTemperature - 273.15,
       range: [-40, 250],
       unit: "°C",
-      because: "judgement: the ratio of heats falls from 1.40 to 1.38 by 250 °C, which moves the choked flow by half a per cent",
+      because:
+        "judgement: the ratio of heats falls from 1.40 to 1.38 by 250 °C, which moves the choked flow by half a per cent",
     },
     {
       what: "ratio of downstream to upstream pressure for a sharp edge",
@@ -169,7 +173,8 @@ export const orificeFlow = /* @__PURE__ */ relation({
         dischargeCoefficient < 0.7 ? downstreamPressure / upstreamPressure : 1,
       range: [0.75, 1],
       unit: "",
-      because: "the coefficient of a sharp edge rises as the ratio falls and goes on rising below 0.528: use the relation for a sharp-edged hole",
+      because:
+        "the coefficient of a sharp edge rises as the ratio falls and goes on rising below 0.528: use the relation for a sharp-edged hole",
       source: "bragg-1960",
     },
   ],

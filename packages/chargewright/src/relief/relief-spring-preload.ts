@@ -23,7 +23,8 @@ export const reliefSpringPreload = /* @__PURE__ */ relation({
     openingPressure: {
       symbol: "b_o",
       unit: kPa.gauge,
-      meaning: "pressure difference over the valve at which it begins to open; as a gauge reads it where it vents outside",
+      meaning:
+        "pressure difference over the valve at which it begins to open; as a gauge reads it where it vents outside",
       range: [0.1, 2000],
       example: "35 kPa gauge",
     },
@@ -50,12 +51,7 @@ export const reliefSpringPreload = /* @__PURE__ */ relation({
     pressureRise: { symbol: "Delta_b", unit: kPa.difference, meaning: "its rise above the opening pressure" },
   },
   constants: { pi: { value: Math.PI, unit: "", meaning: "circumference over diameter of a circle" } },
-  equations: [
-    "F_o = b_o * pi * D^2 / 4",
-    "x_o = F_o / k",
-    "Delta_b = 4 * k * L / (pi * D^2)",
-    "b_L = b_o + Delta_b",
-  ],
+  equations: ["F_o = b_o * pi * D^2 / 4", "x_o = F_o / k", "Delta_b = 4 * k * L / (pi * D^2)", "b_L = b_o + Delta_b"],
   sources: ["bhandari-machine-elements"],
   assumes: [
     "The pressure acts on the whole seat area and on no more of the head; no friction in the guide, no weight.",

@@ -69,7 +69,8 @@ export const reliefValveBoost = /* @__PURE__ */ relation({
       default: {
         value: DISCHARGE_COEFFICIENT,
         spread: [0.563, 0.788],
-        because: "the cautious end for relief: a sharp edge at a small drop; Weisbach measured 0.563 to 0.788 with rising pressure",
+        because:
+          "the cautious end for relief: a sharp edge at a small drop; Weisbach measured 0.563 to 0.788 with rising pressure",
         source: "unwin-hydraulics-1911",
       },
       example: "0.60",
@@ -82,7 +83,8 @@ export const reliefValveBoost = /* @__PURE__ */ relation({
       default: {
         value: DELIVERY_SLOPE,
         spread: [0, 0.6],
-        because: "judgement from square-root leakage of a fifth of the swept volume; 0 for a blower that leaks nothing. The higher end leaves more boost",
+        because:
+          "judgement from square-root leakage of a fifth of the swept volume; 0 for a blower that leaks nothing. The higher end leaves more boost",
       },
       example: "0.4",
     },
@@ -149,7 +151,10 @@ interface Opening {
   readonly deliverySlope?: number;
 }
 
-function escaping({ barometer, temperature, area, dischargeCoefficient = DISCHARGE_COEFFICIENT }: Opening, boost: number) {
+function escaping(
+  { barometer, temperature, area, dischargeCoefficient = DISCHARGE_COEFFICIENT }: Opening,
+  boost: number,
+) {
   const pressure = barometer + boost;
   return nozzleFlow(dischargeCoefficient * area, pressure, temperature, boost / pressure);
 }

@@ -76,7 +76,8 @@ export const reliefValveLift = /* @__PURE__ */ relation({
       default: {
         value: DISCHARGE_COEFFICIENT,
         spread: [0.6, 0.95],
-        because: "the cautious end: textbook figures from memory run from 0.95 at very small lift down to 0.6 at a quarter of the seat diameter",
+        because:
+          "the cautious end: textbook figures from memory run from 0.95 at very small lift down to 0.6 at a quarter of the seat diameter",
         source: "heywood-fundamentals",
       },
       example: "0.60",
@@ -141,7 +142,8 @@ export const reliefValveLift = /* @__PURE__ */ relation({
       of: ({ upstreamTemperature }) => upstreamTemperature - 273.15,
       range: [-40, 250],
       unit: "°C",
-      because: "judgement: the ratio of heats falls from 1.40 to 1.38 by 250 °C, which moves the choked flow by half a per cent",
+      because:
+        "judgement: the ratio of heats falls from 1.40 to 1.38 by 250 °C, which moves the choked flow by half a per cent",
     },
   ],
   cautions: [

@@ -57,7 +57,8 @@ export const sharpOrificeFlow = /* @__PURE__ */ relation({
       default: {
         value: INCOMPRESSIBLE_COEFFICIENT,
         spread: [0.58, 0.62],
-        because: "square edge in a thin wall; the standard's orifice plate gives 0.597 to 0.602 at one fifth of the pipe's diameter",
+        because:
+          "square edge in a thin wall; the standard's orifice plate gives 0.597 to 0.602 at one fifth of the pipe's diameter",
         source: "fluids-1-3-1",
       },
       example: "0.60",

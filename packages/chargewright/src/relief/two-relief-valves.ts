@@ -72,7 +72,8 @@ export const twoReliefValves = /* @__PURE__ */ relation({
       default: {
         value: DISCHARGE_COEFFICIENT,
         spread: [0.563, 0.788],
-        because: "the cautious end for relief: a sharp edge at a small drop; Weisbach measured 0.563 to 0.788 with rising pressure",
+        because:
+          "the cautious end for relief: a sharp edge at a small drop; Weisbach measured 0.563 to 0.788 with rising pressure",
         source: "unwin-hydraulics-1911",
       },
       example: "0.60",
@@ -146,7 +147,8 @@ export const twoReliefValves = /* @__PURE__ */ relation({
       of: ({ upstreamTemperature }) => upstreamTemperature - 273.15,
       range: [-40, 250],
       unit: "°C",
-      because: "judgement: the ratio of heats falls from 1.40 to 1.38 by 250 °C, which moves the choked flow by half a per cent",
+      because:
+        "judgement: the ratio of heats falls from 1.40 to 1.38 by 250 °C, which moves the choked flow by half a per cent",
     },
   ],
   cautions: [

@@ -8,7 +8,7 @@ import { relation } from "../relation/relation.ts";
  *   10 MΩ.
  * @returns `beta`.
  * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input; `contradiction` where the
- *   warm point is not warmer or not lower in resistance.
+ *   warm point is not 5 K warmer or not lower in resistance.
  */
 export const thermistorBeta = /* @__PURE__ */ relation({
   id: "thermistor-beta",
@@ -53,9 +53,9 @@ export const thermistorBeta = /* @__PURE__ */ relation({
   requires: [
     {
       inputs: ["coldTemperature", "warmTemperature", "coldResistance", "warmResistance"],
-      says: "the warm point must be warmer and lower in resistance",
+      says: "the warm point must be at least 5 K warmer and lower in resistance",
       holds: ({ coldTemperature, warmTemperature, coldResistance, warmResistance }) =>
-        warmTemperature > coldTemperature && warmResistance < coldResistance,
+        warmTemperature >= coldTemperature + 5 && warmResistance < coldResistance,
     },
   ],
   valid: [

@@ -3,10 +3,13 @@ import { bracketedRoot } from "../numerics/bracketed-root.ts";
 import { relation } from "../relation/relation.ts";
 import { celsius, referenceText, typeK, typeKDifference } from "./type-k.ts";
 
-// Below it the published table has no inverse: the function is too flat there to measure with.
-const LEAST_TOTAL_MV = -5.891;
-const COLDEST = -200.1;
+// Below it, -5.891 mV, nothing published turns a voltage back: the function is too flat there to measure with.
+const COLDEST = -200;
 const HOTTEST = 1372;
+// A little room around both, so that a voltage rounded outwards is still bracketed.
+const ROOM = 0.1;
+// What the sum of two voltages may be rounded by, in mV.
+const ROUNDING = 1e-9;
 
 /**
  * Temperature from the voltage of a type K thermocouple, its cold junction compensated by voltage.
@@ -65,7 +68,7 @@ export const thermocoupleTemperature = /* @__PURE__ */ relation({
       says: "measured voltage and cold junction together must make -5.891 to 54.886 mV, -200 to 1372 °C",
       holds: ({ emf, coldJunction }) => {
         const total = emf * 1000 + typeK(celsius(coldJunction));
-        return total >= LEAST_TOTAL_MV && total <= typeK(HOTTEST);
+        return total >= typeK(COLDEST) - ROUNDING && total <= typeK(HOTTEST) + ROUNDING;
       },
     },
   ],
@@ -85,9 +88,8 @@ export const thermocoupleTemperature = /* @__PURE__ */ relation({
   compute: ({ emf, coldJunction }) => {
     const r = celsius(coldJunction);
     const measured = emf * 1000;
-    // A little room above the hottest point, so that a total rounded upwards is still bracketed. No root, no number:
-    // the requirement above refuses those.
-    const t = bracketedRoot((x) => typeKDifference(x, r) - measured, COLDEST, HOTTEST + 0.1) ?? Number.NaN;
+    // Where there is no root there is no number; the requirement above refuses those.
+    const t = bracketedRoot((x) => typeKDifference(x, r) - measured, COLDEST - ROOM, HOTTEST + ROOM) ?? Number.NaN;
     return { temperature: t + 273.15, coldJunctionEmf: typeK(r) / 1000 };
   },
 });

@@ -1,0 +1,92 @@
+import { ChargewrightError, nearestWord } from "@chargewright/quantities";
+import * as v from "valibot";
+import { type Build, type BuildDescription, buildSchema } from "./description.ts";
+
+/**
+ * Reads a build description: JSON text, or the object that it holds.
+ * @throws ChargewrightError `unreadable` for text that is no JSON; `unknown-input` for an entry that does not exist, with the
+ *   nearest that does; `missing-input`, or the code of the entry's own fault, naming the entry by its path ("cooler.drop.testFlow"),
+ *   what was given and what is wanted. The message counts the further faults and names their paths.
+ */
+export function readBuild(json: string | BuildDescription | unknown): Build {
+  const given = typeof json === "string" ? parseJson(json) : json;
+  const result = v.safeParse(buildSchema, given);
+  if (result.success) return result.output;
+  // A misspelt entry also leaves one missing; the misspelling is what to say first.
+  const faults = result.issues.map((issue) => faultOf(issue, given));
+  const [first, ...more] = faults.sort((a, b) => Number(b.code === "unknown-input") - Number(a.code === "unknown-input"));
+  const { code, path, said } = first as Fault;
+  const others = more.length === 0 ? "" : ` (and ${more.length} more: ${more.map((fault) => fault.path).join(", ")})`;
+  throw new ChargewrightError(code, `${said}${others}`, {
+    relation: "build",
+    input: path,
+    value: valueAt(given, path),
+  });
+}
+
+interface Fault {
+  readonly code: "unknown-input" | "missing-input" | "unreadable";
+  readonly path: string;
+  readonly said: string;
+}
+
+function faultOf(issue: v.BaseIssue<unknown>, given: unknown): Fault {
+  const path = v.getDotPath(issue) ?? "";
+  const keys = path.split(".");
+  const key = keys.at(-1) ?? "";
+  if (issue.type === "strict_object" && issue.expected === "never") {
+    const known = entriesAt(keys.slice(0, -1));
+    const near = nearestWord(key, known);
+    const hint = near === undefined ? `; known are ${known.join(", ")}` : `; is "${near}" meant?`;
+    return { code: "unknown-input", path, said: `there is no such entry${hint}` };
+  }
+  if (issue.input === undefined) return { code: "missing-input", path, said: `not given; ${wantedAt(keys)}` };
+  return { code: "unreadable", path, said: `got ${show(valueAt(given, path) ?? issue.input)}; ${wanted(issue)}` };
+}
+
+const wanted = ({ type, message, expected }: v.BaseIssue<unknown>) =>
+  type === "strict_object" || type === "object"
+    ? `needs an object${expected === null ? "" : ` with ${expected}`}`
+    : message;
+
+const show = (value: unknown) =>
+  typeof value === "object" ? (Array.isArray(value) ? "a list" : "an object") : JSON.stringify(value);
+
+function parseJson(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch (error) {
+    throw new ChargewrightError("unreadable", `the text is no JSON: ${(error as Error).message}`, {
+      relation: "build",
+      value: text,
+    });
+  }
+}
+
+function valueAt(root: unknown, path: string): unknown {
+  return path.split(".").reduce<unknown>((at, key) => (at as Record<string, unknown> | undefined)?.[key], root);
+}
+
+/** What the schema wants at a path, in words. */
+function wantedAt(path: readonly string[]): string {
+  const schema = schemaAt(path);
+  const entries = Object.keys(entriesOf(schema) ?? {});
+  if (entries.length > 0) return `needs an object with ${entries.join(", ")}`;
+  const described = schema as Parameters<typeof v.getDescription>[0];
+  const [example] = (v.getExamples(described) ?? []) as readonly string[];
+  return `needs ${v.getDescription(described) ?? "a value"}${example === undefined ? "" : `, such as "${example}"`}`;
+}
+
+/** The names of the entries that the schema knows at a path. */
+function entriesAt(path: readonly string[]): string[] {
+  return Object.keys(entriesOf(schemaAt(path)) ?? {});
+}
+
+function schemaAt(path: readonly string[]): unknown {
+  return path.reduce<unknown>((schema, key) => entriesOf(schema)?.[key], buildSchema);
+}
+
+function entriesOf(schema: unknown): Record<string, unknown> | undefined {
+  const { entries, wrapped } = (schema ?? {}) as { entries?: Record<string, unknown>; wrapped?: unknown };
+  return entries ?? (wrapped === undefined ? undefined : entriesOf(wrapped));
+}
