@@ -4,6 +4,7 @@ import { type DefaultTheme, defineConfig } from "vitepress";
 import { writeApi } from "../scripts/api.mjs";
 import { catalogue } from "./node/catalogue.ts";
 import { evidence } from "./node/evidence.ts";
+import { guideCalculators } from "./node/guide-calculators.ts";
 import { loadLibrary } from "./node/load-library.ts";
 import { relationModules } from "./node/relation-modules.ts";
 import { searchSections } from "./node/search-sections.ts";
@@ -46,7 +47,7 @@ export default defineConfig({
       provider: "local",
       options: {
         miniSearch: {
-          _splitIntoSections: searchSections(shelves, evidence(library)) as never,
+          _splitIntoSections: searchSections(library, shelves, evidence(library)) as never,
           searchOptions: {
             // A builder looks for a calculator; the programmer's pages name every word many times.
             boostDocument: (id: string) => (id.includes("/api/") ? 0.1 : id.includes("/calculators/") ? 4 : 1),
@@ -58,7 +59,7 @@ export default defineConfig({
     externalLinkIcon: true,
   },
   vite: {
-    plugins: [relationModules(library)],
+    plugins: [relationModules(library), guideCalculators(library)],
     resolve: { conditions },
     ssr: {
       resolve: { conditions, externalConditions: conditions },

@@ -27,7 +27,7 @@ export default {
           `# ${title}`,
           summary,
           '<RelationCalculator :relation="relation" />',
-          "## Evidence",
+          "<h2>Evidence</h2>",
           `[Held against ${held(id)}](../evidence/${subject}.md#${id}), each with its source and deviation.`,
         ].join("\n\n"),
       })),

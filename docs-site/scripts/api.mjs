@@ -25,6 +25,8 @@ const unitTypes = new Set(["Unit", "PressureUnit", "TemperatureUnit"]);
 function shorten(project) {
   for (const variable of project.getReflectionsByKind(ReflectionKind.Variable)) {
     const { type } = variable;
+    // The list of all sources is data; the evidence pages show it.
+    if (variable.name === "citations") project.removeReflection(variable);
     if (type?.type !== "reference") continue;
     if (unitTypes.has(type.name)) project.removeReflection(variable);
     else if (type.name === "Relation" && type.typeArguments !== undefined)

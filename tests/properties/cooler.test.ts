@@ -278,11 +278,11 @@ describe("cooler-effectiveness and cooler-outlet-temperature", () => {
       const warmer = { chargeIn: si.chargeIn + 7, chargeOut: si.chargeOut + 7, coolantIn: si.coolantIn + 7 };
       near(coolerEffectiveness.si(warmer).effectiveness, coolerEffectiveness.si(si).effectiveness, 1e-9);
     }));
-  test("t_1 <= T_2 <= T_1, T_2 = T_1 at ε = 0 and T_2 = t_1 at ε = 1", () =>
+  test("T_2 lies between t_1 and T_1, T_2 = T_1 at ε = 0 and T_2 = t_1 at ε = 1", () =>
     always(coolerOutletTemperature, (si) => {
       const { chargeOut } = coolerOutletTemperature.si(si);
-      atLeast(chargeOut, si.coolingIn);
-      atLeast(si.chargeIn, chargeOut);
+      atLeast(chargeOut, Math.min(si.chargeIn, si.coolingIn));
+      atLeast(Math.max(si.chargeIn, si.coolingIn), chargeOut);
       expect(coolerOutletTemperature.si({ ...si, effectiveness: 0 }).chargeOut).toBe(si.chargeIn);
       near(coolerOutletTemperature.si({ ...si, effectiveness: 1 }).chargeOut, si.coolingIn, 1e-9);
     }));
@@ -477,14 +477,19 @@ describe("cooler-conductance-from-test and cooler-outlet-forecast", () => {
       const { chargeOut, coolingOut, heatRejected } = coolerOutletForecast.si(si);
       const C_h = si.chargeFlow * si.chargeHeatCapacity;
       const C_c = si.coolingFlow * si.coolingHeatCapacity;
-      near((si.chargeIn - chargeOut) * C_h, heatRejected, 1e-9 * C_h * si.chargeIn);
-      near((coolingOut - si.coolingIn) * C_c, heatRejected, 1e-9 * C_c * si.chargeIn);
+      near((si.chargeIn - chargeOut) * C_h, heatRejected, 1e-9 * C_h * 700);
+      near((coolingOut - si.coolingIn) * C_c, heatRejected, 1e-9 * C_c * 700);
     }));
-  test("neither stream passes the other's inlet: t_1 <= T_2 and t_2 <= T_1", () =>
+  test("neither stream passes the other's inlet, and hot and cold exchanged the heat only turns round", () =>
     always(coolerOutletForecast, (si) => {
-      const { chargeOut, coolingOut } = coolerOutletForecast.si(si);
-      atLeast(chargeOut, si.coolingIn);
-      atLeast(si.chargeIn, coolingOut);
+      const { chargeOut, coolingOut, heatRejected } = coolerOutletForecast.si(si);
+      const [low, high] = [Math.min(si.chargeIn, si.coolingIn), Math.max(si.chargeIn, si.coolingIn)];
+      for (const out of [chargeOut, coolingOut]) {
+        atLeast(out, low);
+        atLeast(high, out);
+      }
+      const turned = coolerOutletForecast.si({ ...si, chargeIn: si.coolingIn, coolingIn: si.chargeIn });
+      same(turned.heatRejected, -heatRejected);
     }));
   test("solved backwards for the cooling air it finds the flow that the outlet was computed with", () => {
     const day = {
@@ -698,7 +703,7 @@ describe("radiator-extra-load", () => {
       const { heatRejected, coolingOut } = coolerOutletForecast.si(si);
       const { airRise } = radiatorExtraLoad.si({ ...si, heatRejected, waterIn: 370 });
       same(airRise * si.coolingFlow * si.coolingHeatCapacity, heatRejected);
-      near(airRise, coolingOut - si.coolingIn, 1e-9 * si.chargeIn);
+      near(airRise, coolingOut - si.coolingIn, 1e-9 * 700);
     }));
   test("with the water that much hotter the radiator gives off what it gave off in ambient air", () =>
     always(radiatorExtraLoad, (si) => {

@@ -4,8 +4,11 @@ import { converted, type FieldState, isNumberAlone, ownUnit } from "./field.ts";
 import { compute, isPreset, type Outcome, reasonOf } from "./outcome.ts";
 import { type CalculatorState, exampleState, fromPageState, toPageState, wantedField } from "./state.ts";
 
-/** The state of a calculator page, what it computes to, and the edits a visitor can make. */
-export function useCalculator(relation: AnyRelation) {
+/**
+ * The state of a calculator, what it computes to, and the edits a visitor can make.
+ * @param linked whether the page's address holds the state; not where several calculators share a page.
+ */
+export function useCalculator(relation: AnyRelation, linked: boolean) {
   const state = shallowRef<CalculatorState>(exampleState(relation));
   const notice = ref("");
   // What was typed before the unit menu converted it, so that going back brings the very text back.
@@ -17,7 +20,7 @@ export function useCalculator(relation: AnyRelation) {
 
   function edit(change: Partial<CalculatorState>): void {
     state.value = { ...state.value, ...change };
-    setFragment(fragment(toPageState(state.value)));
+    if (linked) setFragment(fragment(toPageState(state.value)));
   }
 
   function fieldOf(name: string): FieldState {
@@ -92,7 +95,7 @@ export function useCalculator(relation: AnyRelation) {
     typed.clear();
     notice.value = "";
     state.value = exampleState(relation);
-    setFragment("");
+    if (linked) setFragment("");
   }
 
   function restore(): void {
@@ -113,6 +116,7 @@ export function useCalculator(relation: AnyRelation) {
   }
 
   onMounted(() => {
+    if (!linked) return;
     restore();
     addEventListener("hashchange", restore);
   });

@@ -1,4 +1,6 @@
-import type { loadLibrary } from "./load-library.ts";
+import { existsSync } from "node:fs";
+import { join } from "node:path";
+import { type loadLibrary, site } from "./load-library.ts";
 
 type Library = Awaited<ReturnType<typeof loadLibrary>>;
 
@@ -7,26 +9,25 @@ export interface Entry {
   readonly id: string;
   readonly title: string;
   readonly summary: string;
-  readonly subject: string;
-  /** What goes in and comes out, in words, for the search. */
-  readonly words: string;
 }
 
 /** A subject with its relations, in the registry's order. */
 export interface Shelf {
   readonly subject: string;
   readonly title: string;
+  /** Whether somebody wrote a guide through the subject. */
+  readonly guide: boolean;
   readonly entries: readonly Entry[];
 }
 
 /** All relations, by subject. */
 export function catalogue({ relations, subjects }: Library): readonly Shelf[] {
-  const entries = [...relations.values()].map(({ id, title, summary, subject, inputs, outputs }): Entry => {
-    const meanings = [...Object.values(inputs), ...Object.values(outputs)].map(({ meaning }) => meaning);
-    return { id, title, summary, subject, words: meanings.join("; ") };
-  });
+  const all = [...relations.values()];
   return Object.entries(subjects).flatMap(([subject, title]) => {
-    const own = entries.filter((entry) => entry.subject === subject);
-    return own.length === 0 ? [] : [{ subject, title, entries: own }];
+    const entries = all
+      .filter((relation) => relation.subject === subject)
+      .map(({ id, title, summary }): Entry => ({ id, title, summary }));
+    const guide = existsSync(join(site, "guide", `${subject}.md`));
+    return entries.length === 0 ? [] : [{ subject, title, guide, entries }];
   });
 }

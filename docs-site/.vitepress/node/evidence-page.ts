@@ -16,7 +16,7 @@ function groupPart(library: Library, { id, title, relation, records }: EvidenceG
   return `## ${title} {#${id}}${way}${none}\n\n${records.map((each) => recordPart(library, each)).join("\n")}`;
 }
 
-// On one line and without interpolation: Markdown would end an HTML block at an empty line, Vue would read braces.
+// On one line: Markdown would end an HTML block at an empty line.
 function recordPart(library: Library, { record, source, cases }: Evaluated): string {
   const { id, title, place, provenance, note, disagrees, tolerance, library: program } = record;
   const cited = source === undefined ? undefined : citation(source);
@@ -40,7 +40,7 @@ function recordPart(library: Library, { record, source, cases }: Evaluated): str
     .map((each) => `<th scope="col">${each}</th>`)
     .join("");
   return [
-    `<section class="record" id="${id}" v-pre>`,
+    `<section class="record" id="${id}">`,
     `<h3>${text(title)} <span class="provenance ${provenance}">${provenance}</span></h3>`,
     `<dl>${list.join("")}</dl>`,
     `<div class="table-box" tabindex="0" role="group" aria-label="Values of: ${text(title)}"><table><thead><tr>${head}</tr></thead><tbody>${rows}</tbody></table></div>`,

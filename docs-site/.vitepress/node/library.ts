@@ -6,3 +6,5 @@ export { citedBy, subjects } from "chargewright";
 export { relations } from "chargewright/registry";
 export { evaluateRecord } from "../../../tests/support/evaluate-record.ts";
 export { loadRecords, loadSources } from "../../../tests/support/load-records.ts";
+export { compute } from "../calculator/outcome.ts";
+export { exampleState } from "../calculator/state.ts";

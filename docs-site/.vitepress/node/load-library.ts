@@ -1,10 +1,11 @@
-import { createHash } from "node:crypto";
+import { createHash, randomUUID } from "node:crypto";
 import { mkdir, rename, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { build } from "esbuild";
 
-const site = fileURLToPath(new URL("../..", import.meta.url));
+/** The folder of the site. */
+export const site = fileURLToPath(new URL("../..", import.meta.url));
 
 /** The repository, with references/ and packages/ in it. */
 export const repository = join(site, "..");
@@ -27,7 +28,8 @@ export async function loadLibrary(): Promise<typeof import("./library.ts")> {
   const folder = join(site, ".vitepress/cache");
   const file = join(folder, `library-${createHash("sha256").update(text).digest("hex").slice(0, 16)}.mjs`);
   await mkdir(folder, { recursive: true });
-  const whole = `${file}.${process.pid}`;
+  // Loaders run at the same time; none may import what another has half written.
+  const whole = `${file}.${randomUUID()}`;
   await writeFile(whole, text);
   await rename(whole, file);
   return import(pathToFileURL(file).href);

@@ -2,8 +2,10 @@ import { type Kind, kinds } from "./kinds.ts";
 import { nearestWord } from "./nearest-word.ts";
 import type { Unit } from "./unit.ts";
 import { unitKey } from "./unit-key.ts";
+import { lbPerGallonImperial, lbPerGallonUS } from "./units/density.ts";
 import { gallonImperialPerHour, gallonImperialPerMin, gallonUSPerHour, gallonUSPerMin } from "./units/flow.ts";
 import { mpgImperial, mpgUS } from "./units/fuel.ts";
+import { BtuPerGallonImperial, BtuPerGallonUS } from "./units/heat.ts";
 import { tonLong, tonne, tonShort } from "./units/mass.ts";
 import { hpElectric, hpMechanical, hpMetric } from "./units/power.ts";
 import {
@@ -33,6 +35,12 @@ export type Meaning<K extends Kind> = { readonly unit: Unit<K> } | { readonly ca
 const vague: { readonly kind: Kind; readonly words: readonly string[]; readonly units: readonly Unit[] }[] = [
   { kind: "volume", words: ["gal", "gals", "gallon", "gallons"], units: [gallonUS, gallonImperial] },
   { kind: "mass", words: ["ton", "tons"], units: [tonne, tonShort, tonLong] },
+  { kind: "density", words: ["lb/gal", "lbs/gal", "lb/gallon", "ppg"], units: [lbPerGallonUS, lbPerGallonImperial] },
+  {
+    kind: "energyPerVolume",
+    words: ["btu/gal", "btu/gallon"],
+    units: [BtuPerGallonUS, BtuPerGallonImperial],
+  },
   {
     kind: "volumeFlow",
     words: ["gph", "gal/h", "gal/hr", "gallons per hour"],

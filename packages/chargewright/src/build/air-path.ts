@@ -11,7 +11,7 @@ export interface SiDrop {
   readonly testDrop: number;
   readonly testFlow: number;
   readonly testDensity: number;
-  readonly flowExponent?: number;
+  readonly flowExponent?: number | undefined;
 }
 
 /** What the charge air passes on its way, in SI: the numbers that the relations' kernels take. */
@@ -20,32 +20,32 @@ export interface SiAirPath {
   readonly blower?: {
     readonly displacement: number;
     readonly driveRatio: number;
-    readonly leakCoefficient?: number;
-    readonly steadyLoss?: number;
-    readonly speedLoss?: number;
-    readonly speedLossSpeed?: number;
-    readonly lossShareToAir?: number;
+    readonly leakCoefficient?: number | undefined;
+    readonly steadyLoss?: number | undefined;
+    readonly speedLoss?: number | undefined;
+    readonly speedLossSpeed?: number | undefined;
+    readonly lossShareToAir?: number | undefined;
   };
   readonly cooler?: {
     readonly testConductance: number;
     readonly testChargeFlow: number;
     readonly testCoolingFlow: number;
-    readonly chargeShare?: number;
+    readonly chargeShare?: number | undefined;
     /** Where this is given, it replaces the core's own effectiveness. */
-    readonly effectiveness?: number;
+    readonly effectiveness?: number | undefined;
     readonly drop: SiDrop;
   };
   readonly ducts?: { readonly drop: SiDrop };
   readonly relief?: {
     readonly area: number;
-    readonly dischargeCoefficient?: number;
+    readonly dischargeCoefficient?: number | undefined;
     /** Boost at which the valve begins to lift, and at which it is fully open. */
     readonly opensAt: number;
     readonly fullyOpenAt: number;
   };
   readonly engine: {
     readonly displacement: number;
-    readonly revolutionsPerCycle?: number;
+    readonly revolutionsPerCycle?: number | undefined;
     readonly volumetricEfficiency: number;
   };
 }
@@ -107,11 +107,13 @@ const station = (pressure: number, temperature: number): SiStation => ({
 const LEAST_FLOW = 1e-9;
 
 function dropOf(drop: SiDrop | undefined, flow: number, density: number): number {
-  return drop === undefined || flow < LEAST_FLOW ? 0 : corePressureDrop.si({ ...drop, flow, density }).drop;
+  if (drop === undefined || flow < LEAST_FLOW) return 0;
+  const { testDrop, testFlow, testDensity, flowExponent } = drop;
+  return corePressureDrop.si({ testDrop, testFlow, testDensity, flow, density, flowExponent }).drop;
 }
 
 interface Delivery {
-  readonly inlet: SiStation;
+  readonly inletPressure: number;
   readonly flow: number;
   readonly temperature: number;
   readonly volumetricEfficiency: number;
@@ -121,38 +123,38 @@ interface Delivery {
 
 // The filter's drop is a small part of the pressure, so that each pass gains two figures or more.
 const PASSES = 40;
+const SETTLED = 1e-14;
 
-/** What the blower delivers against a discharge pressure (or its own inlet pressure), the filter's drop found on the way. */
-function deliver(path: SiAirPath, setting: SiSetting, ambient: SiStation, discharge: number | undefined): Delivery {
+/**
+ * What the blower delivers against a discharge pressure (or against its own inlet pressure), the filter's drop found on
+ * the way, from a first guess of the inlet pressure.
+ */
+function deliver(path: SiAirPath, setting: SiSetting, ambient: SiStation, discharge: number | undefined, guess: number): Delivery {
   const { blower, filter } = path;
   if (blower === undefined) throw new TypeError("a path without a blower delivers nothing");
-  const { driveRatio, ...machine } = blower;
+  const { displacement, driveRatio, leakCoefficient, steadyLoss, speedLoss, speedLossSpeed, lossShareToAir } = blower;
   const blowerSpeed = driveRatio * setting.engineSpeed;
   // The kernel is not asked to work downhill, not even by a rounding.
   const most = discharge ?? ambient.pressure;
-  let pressure = Math.min(ambient.pressure, most);
-  let result = { massFlow: 0, dischargeTemperature: 0, volumetricEfficiency: 0, shaftPower: 0, torque: 0 };
-  for (let pass = 0; pass < PASSES; pass++) {
-    result = blowerOperation.si({
-      ...machine,
+  let pressure = Math.min(guess, most);
+  for (let pass = 0; ; pass++) {
+    const { massFlow, dischargeTemperature, volumetricEfficiency, shaftPower, torque } = blowerOperation.si({
+      displacement,
       blowerSpeed,
       inletPressure: pressure,
       inletTemperature: ambient.temperature,
       dischargePressure: discharge ?? pressure,
+      leakCoefficient,
+      steadyLoss,
+      speedLoss,
+      speedLossSpeed,
+      lossShareToAir,
     });
-    const next = Math.min(ambient.pressure - dropOf(filter, result.massFlow, ambient.density), most);
-    const settled = Math.abs(next - pressure) <= 1e-15 * ambient.pressure;
+    const next = Math.min(ambient.pressure - dropOf(filter, massFlow, ambient.density), most);
+    if (Math.abs(next - pressure) <= SETTLED * ambient.pressure || Number.isNaN(next) || pass === PASSES)
+      return { inletPressure: pressure, flow: massFlow, temperature: dischargeTemperature, volumetricEfficiency, shaftPower, torque };
     pressure = next;
-    if (settled || Number.isNaN(next)) break;
   }
-  return {
-    inlet: station(pressure, ambient.temperature),
-    flow: result.massFlow,
-    temperature: result.dischargeTemperature,
-    volumetricEfficiency: result.volumetricEfficiency,
-    shaftPower: result.shaftPower,
-    torque: result.torque,
-  };
 }
 
 interface Downstream {
@@ -178,7 +180,9 @@ function downstream(
   const coolerOut = station(pressure - dropOf(cooler?.drop, flow, inside), cooled);
   const manifold = station(coolerOut.pressure - dropOf(ducts?.drop, flow, coolerOut.density), cooled);
   const { massFlow: engineFlow } = engineAirFlow.si({
-    ...engine,
+    displacement: engine.displacement,
+    volumetricEfficiency: engine.volumetricEfficiency,
+    revolutionsPerCycle: engine.revolutionsPerCycle,
     engineSpeed: setting.engineSpeed,
     intakePressure: manifold.pressure,
     intakeTemperature: manifold.temperature,
@@ -197,7 +201,7 @@ function reliefFlowOf(relief: NonNullable<SiAirPath["relief"]>, setting: SiSetti
     upstreamTemperature: manifold.temperature,
     downstreamPressure: setting.pressure,
     area: relief.area * opening,
-    ...(relief.dischargeCoefficient === undefined ? {} : { dischargeCoefficient: relief.dischargeCoefficient }),
+    dischargeCoefficient: relief.dischargeCoefficient,
   }).massFlow;
 }
 
@@ -207,11 +211,14 @@ function coolerOutlet(
   flow: number,
   chargeIn: number,
 ): number {
-  const { effectiveness, drop: _, ...core } = cooler;
+  const { effectiveness, testConductance, testChargeFlow, testCoolingFlow, chargeShare } = cooler;
   if (effectiveness !== undefined) return chargeIn - effectiveness * (chargeIn - setting.temperature);
   if (flow < LEAST_FLOW || setting.coolingFlow < LEAST_FLOW) return chargeIn;
   return coolerOutletForecast.si({
-    ...core,
+    testConductance,
+    testChargeFlow,
+    testCoolingFlow,
+    chargeShare,
     chargeIn,
     chargeFlow: flow,
     coolingIn: setting.temperature,
@@ -223,24 +230,27 @@ function coolerOutlet(
 export function airState(path: SiAirPath, setting: SiSetting): SiAirState | NoState {
   const ambient = station(setting.pressure, setting.temperature);
   if (path.blower === undefined) return drawn(path, setting, ambient, undefined);
-  const idle = deliver(path, setting, ambient, undefined);
-  const unboosted = downstream(path, setting, idle.flow, idle.inlet.pressure, idle.temperature);
+  const idle = deliver(path, setting, ambient, undefined, ambient.pressure);
+  const unboosted = downstream(path, setting, idle.flow, idle.inletPressure, idle.temperature);
   if (idle.flow <= unboosted.engineFlow) return drawn(path, setting, ambient, idle);
 
+  let guess = idle.inletPressure;
   const surplus = (discharge: number): number => {
-    const { flow, temperature } = deliver(path, setting, ambient, discharge);
+    const { flow, temperature, inletPressure } = deliver(path, setting, ambient, discharge, guess);
+    if (Number.isNaN(flow)) return Number.NaN;
+    guess = inletPressure;
     const { engineFlow, reliefFlow } = downstream(path, setting, flow, discharge, temperature);
     return flow - reliefFlow - engineFlow;
   };
-  const low = idle.inlet.pressure;
+  const low = idle.inletPressure;
   const high = firstDeficit(surplus, low);
   if (high.deficit) {
     const discharge = bracketedRoot(surplus, low, high.pressure);
-    if (discharge !== undefined) return boosted(path, setting, ambient, discharge);
+    if (discharge !== undefined) return boosted(path, setting, ambient, discharge, guess);
   }
-  const last = deliver(path, setting, ambient, high.pressure);
+  const last = deliver(path, setting, ambient, high.pressure, guess);
   const { engineFlow } = downstream(path, setting, last.flow, high.pressure, last.temperature);
-  return { greatestRatio: high.pressure / last.inlet.pressure, blowerFlow: last.flow, engineFlow };
+  return { greatestRatio: high.pressure / last.inletPressure, blowerFlow: last.flow, engineFlow };
 }
 
 /** A pressure at which the engine draws more than is delivered, or the last at which the blower delivers at all. */
@@ -263,11 +273,11 @@ function firstDeficit(surplus: (pressure: number) => number, start: number): { p
   return { pressure: computable, deficit: false };
 }
 
-function boosted(path: SiAirPath, setting: SiSetting, ambient: SiStation, discharge: number): SiAirState {
-  const { inlet, flow, temperature, ...blower } = deliver(path, setting, ambient, discharge);
+function boosted(path: SiAirPath, setting: SiSetting, ambient: SiStation, discharge: number, guess: number): SiAirState {
+  const { inletPressure, flow, temperature, ...blower } = deliver(path, setting, ambient, discharge, guess);
   return {
     ambient,
-    blowerIn: inlet,
+    blowerIn: station(inletPressure, ambient.temperature),
     ...downstream(path, setting, flow, discharge, temperature),
     ...blower,
     massFlow: flow,
@@ -288,7 +298,9 @@ function drawn(path: SiAirPath, setting: SiSetting, ambient: SiStation, blower: 
     return { inlet, ...downstream(path, setting, flow, inlet.pressure, temperature) };
   };
   const most = engineAirFlow.si({
-    ...path.engine,
+    displacement: path.engine.displacement,
+    volumetricEfficiency: path.engine.volumetricEfficiency,
+    revolutionsPerCycle: path.engine.revolutionsPerCycle,
     engineSpeed: setting.engineSpeed,
     intakePressure: ambient.pressure,
     intakeTemperature: ambient.temperature,

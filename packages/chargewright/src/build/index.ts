@@ -6,3 +6,5 @@ export { type Build, type BuildDescription, buildSchema } from "./description.ts
 export type { Limit } from "./limits.ts";
 export { readBuild } from "./read-build.ts";
 export { type OperatingPoint, openValue, type Station, solve } from "./solve.ts";
+export { type ComparedVariant, type Comparison, compareVariants, type Difference, type Variant } from "./compare-variants.ts";
+export { type Column, type Sweep, type SweepAxis, type SweepChannel, sweep, sweepAxes, sweepChannels, type SweepValues } from "./sweep.ts";

@@ -24,13 +24,16 @@ import {
 /**
  * Both outlet temperatures and the heat of a tested air-to-air core on another day, at other flows or face speed.
  *
+ * Where the cooling air comes in hotter than the charge, as behind a hot radiator, the heat is negative: the cooler
+ * heats the charge.
+ *
  * @param args `chargeIn`, `coolingIn`, -60 to 400 °C; `chargeFlow`, `coolingFlow`, 0.01 to 20000 g/s;
  *   `testConductance`, 0.1 to 100000 W/K; `testChargeFlow`, `testCoolingFlow`, 0.01 to 20000 g/s; optional
  *   `chargeShare`, `chargeExponent`, `coolingExponent`, 0 to 1; optional `chargeHeatCapacity`, `coolingHeatCapacity`,
  *   500 to 6000 J/(kg·K).
  * @returns `chargeOut`, `coolingOut`, `heatRejected`, `chargeEffectiveness`.
  * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input; `contradiction` where the
- *   charge comes in colder than the cooling air, or the core has more than 10 transfer units at these flows.
+ *   core has more than 10 transfer units at these flows.
  * @see Shah and Sekulic, Fundamentals of Heat Exchanger Design, Table 3.4; Kays and London, Compact Heat Exchangers.
  */
 export const coolerOutletForecast = /* @__PURE__ */ relation({
@@ -56,7 +59,7 @@ export const coolerOutletForecast = /* @__PURE__ */ relation({
   outputs: {
     chargeOut: { symbol: "T_2", unit: degC, meaning: "temperature of the charge air out of the cooler" },
     coolingOut: { symbol: "t_2", unit: degC, meaning: "mean temperature of the cooling air behind the core" },
-    heatRejected: { symbol: "Q", unit: kW, meaning: "heat flow out of the charge" },
+    heatRejected: { symbol: "Q", unit: kW, meaning: "heat flow out of the charge; negative where it is heated" },
     chargeEffectiveness: {
       symbol: "epsilon_h",
       unit: one,
@@ -90,11 +93,6 @@ export const coolerOutletForecast = /* @__PURE__ */ relation({
     "Steady running: a core that is still cold leaves the charge colder for a minute.",
   ],
   requires: [
-    {
-      inputs: ["chargeIn", "coolingIn"],
-      says: "the charge must not come in colder than the cooling air",
-      holds: ({ chargeIn: T_1, coolingIn: t_1 }) => T_1 >= t_1,
-    },
     {
       inputs: ["testConductance", "chargeFlow", "coolingFlow"],
       says: "the flows must not be so small for this core that it has more than 10 transfer units: no core works there",

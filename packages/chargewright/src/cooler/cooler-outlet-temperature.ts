@@ -5,12 +5,12 @@ import { chargeIn, coolingIn } from "./streams.ts";
 /**
  * Charge temperature behind a cooler of known effectiveness on another day: the same flows, other temperatures.
  *
- * Effectiveness hardly depends on the temperatures, so one good test serves for hot days too.
+ * Effectiveness hardly depends on the temperatures, so one good test serves for hot days too. Holds the other way round
+ * as well: behind a hot radiator the cooling air may be hotter than the charge, and the cooler heats it.
  *
  * @param args `effectiveness`, of the charge side, 0 to 1; `chargeIn`, `coolingIn`, -60 to 400 °C.
  * @returns `chargeOut`.
- * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input; `contradiction` where the
- *   charge comes in colder than the cooling air.
+ * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input.
  * @see Kays and London, Compact Heat Exchangers; Incropera et al., Fundamentals of Heat and Mass Transfer, chapter 11.
  */
 export const coolerOutletTemperature = /* @__PURE__ */ relation({
@@ -38,13 +38,6 @@ export const coolerOutletTemperature = /* @__PURE__ */ relation({
   assumes: [
     "Both flows are those of the test.",
     "Steady running, and the cooling air comes in at the stated temperature: air from behind a radiator is not ambient air.",
-  ],
-  requires: [
-    {
-      inputs: ["chargeIn", "coolingIn"],
-      says: "the charge must not come in colder than the cooling air",
-      holds: ({ chargeIn: T_1, coolingIn: t_1 }) => T_1 >= t_1,
-    },
   ],
   valid: [
     {

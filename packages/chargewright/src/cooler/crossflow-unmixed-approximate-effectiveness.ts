@@ -33,7 +33,7 @@ export const crossflowUnmixedApproximateEffectiveness = /* @__PURE__ */ relation
       range: [0.5, 8],
       unit: "",
       because:
-        "computed here against the exact series: within +0.9 and -1.4 points up to 8; below 0.5 more than 3 % low",
+        "computed against the exact series: within +0.9 and -1.4 points up to 8; below 0.5 the low side is 3 to 4 % of the value",
       source: "ht-1-0-7",
     },
   ],

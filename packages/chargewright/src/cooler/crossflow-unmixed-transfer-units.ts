@@ -63,6 +63,7 @@ export const crossflowUnmixedTransferUnits = /* @__PURE__ */ relation({
         : (N_tu: number) =>
             effectiveness - crossflowUnmixedEffectiveness.si({ transferUnits: N_tu, capacityRatio: C_r }).effectiveness;
     // The requirement holds to the last bit only in one of the two forms: at the very end there may be no change of sign.
-    return { transferUnits: bracketedRoot(miss, 0, MOST_TRANSFER_UNITS) ?? MOST_TRANSFER_UNITS };
+    const end = effectiveness < 0 ? Number.NaN : MOST_TRANSFER_UNITS;
+    return { transferUnits: bracketedRoot(miss, 0, MOST_TRANSFER_UNITS) ?? end };
   },
 });

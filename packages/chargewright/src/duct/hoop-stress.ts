@@ -4,7 +4,7 @@ import { relation } from "../relation/relation.ts";
 /**
  * Stress that gauge pressure puts into the wall of a thin round pipe, hose or tank.
  *
- * @param args `gaugePressure`, 0 to 2000 kPa; `diameter`, 3 to 5000 mm; `wall`, 0.1 to 100 mm.
+ * @param args `gaugePressure`, 0 to 10 000 kPa; `diameter`, 3 to 5000 mm; `wall`, 0.1 to 100 mm.
  * @returns `hoopStress`, around; `axialStress`, along, where the ends are closed: half of it.
  * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range`, naming the input.
  * @see Gere, Mechanics of Materials, chapter 8.
@@ -20,7 +20,7 @@ export const hoopStress = /* @__PURE__ */ relation({
       symbol: "p_g",
       unit: kPa.gauge,
       meaning: "highest gauge pressure inside, overboost included",
-      range: [0, 2000],
+      range: [0, 10000],
       example: "100 kPa gauge",
     },
     diameter: {

@@ -5,7 +5,7 @@ import { relation } from "../relation/relation.ts";
  * Heating values of a petroleum diesel fuel from its density.
  *
  * Empirical; sulfur, water and ash left out. The coefficients are from memory of a standard that was not seen; three
- * public programs carry the same, and the result is within 0.3 % of the US table for No. 2 diesel.
+ * public programs carry the same, and the result is within 0.4 % of the US table for No. 2 diesel.
  *
  * @param args `densityAt15`, 750 to 1000 kg/m³.
  * @returns `lowerHeatingValue`, `higherHeatingValue`; `lowerPerVolume`, per litre at 15 °C.

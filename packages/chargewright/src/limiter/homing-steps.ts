@@ -66,7 +66,7 @@ export const homingSteps = /* @__PURE__ */ relation({
     overtravel: { symbol: "N_o", unit: one, meaning: "steps of them beyond those from stop to stop" },
     time: { symbol: "t", unit: second, meaning: "time the homing move takes" },
   },
-  equations: ["N = ceil((L + b) * (1 + m) / s + N_c - delta)", "N_o = N - floor(L / s + delta)", "t = N / f"],
+  equations: ["N = (L + b) * (1 + m) / s + N_c", "N_o = (L * m + b * (1 + m)) / s + N_c", "t = N / f"],
   sources: ["homing-practice"],
   assumes: [
     "The stop is the one of least fuel.",

@@ -68,7 +68,7 @@ describe("published problems", () => {
     expect(Math.abs(forward - backward)).toBeLessThanOrEqual(1e-14 * Math.abs(forward));
   });
 
-  test("takes little more evaluations than bisection on none of them, and a third of its on all together", () => {
+  test("takes hardly more evaluations than bisection on any of them, and a third as many on all together", () => {
     let total = 0;
     for (const [name, f, a, b] of published) {
       let count = 0;

@@ -77,7 +77,7 @@ export type Results<O extends OutputDeclarations> = { readonly [N in keyof O]: Q
 
 /** What the kernel takes: numbers in SI. */
 export type SiInputs<I extends InputDeclarations> = { readonly [N in RequiredName<I>]: number } & {
-  readonly [N in OptionalName<I>]?: number;
+  readonly [N in OptionalName<I>]?: number | undefined;
 };
 
 /** What the kernel returns: numbers in SI. */

@@ -172,8 +172,13 @@ interface Wanted {
   readonly dischargeCoefficient?: number;
 }
 
-function areaFor({ dischargeCoefficient = DISCHARGE_COEFFICIENT, ...state }: Wanted): number {
-  const { bypassFlow, upstreamPressure, upstreamTemperature, downstreamPressure } = state;
+function areaFor({
+  bypassFlow,
+  upstreamPressure,
+  upstreamTemperature,
+  downstreamPressure,
+  dischargeCoefficient = DISCHARGE_COEFFICIENT,
+}: Wanted): number {
   return reliefArea.si({ bypassFlow, upstreamPressure, upstreamTemperature, downstreamPressure, dischargeCoefficient })
     .area;
 }

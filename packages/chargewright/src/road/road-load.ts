@@ -19,7 +19,7 @@ import {
  * speed that makes power of the force.
  *
  * @param args `mass`, 50 to 5000 kg; `speed`, 1 to 400 km/h; `airDensity`, 0.3 to 2 kg/m³; `dragArea`, 0.05 to 15 m², or
- *   the name of a body; optional `rollingCoefficient`, 0.001 to 0.5, or the name of a surface; optional `grade`, 0 to
+ *   the name of a body; optional `rollingCoefficient`, 0 to 0.5, or the name of a surface; optional `grade`, 0 to
  *   50 %; optional `headWind`, -60 to 100 km/h.
  * @returns `rollingForce`, `dragForce`, `gradeForce`, their sum `force`, and `power` at the wheels.
  * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input; `contradiction` where the wind

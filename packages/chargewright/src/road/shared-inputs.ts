@@ -76,7 +76,7 @@ export const rollingCoefficient = {
   symbol: "C_rr",
   unit: one,
   meaning: "rolling resistance over the weight on the wheels",
-  range: [0.001, 0.5],
+  range: [0, 0.5],
   default: {
     value: ROLLING_COEFFICIENT,
     spread: [0.008, 0.016],

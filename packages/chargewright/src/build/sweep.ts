@@ -1,0 +1,168 @@
+import {
+  ChargewrightError,
+  degC,
+  gPerS,
+  type Kind,
+  kgPerM3,
+  kPa,
+  kW,
+  m,
+  one,
+  type Quantity,
+  rpm,
+  type Unit,
+} from "@chargewright/quantities";
+import { barometerFromAltitude } from "../air/barometer-from-altitude.ts";
+import { smokeLimitedFuel } from "../exhaust/smoke-limited-fuel.ts";
+import { airState, type SiAirPath, type SiAirState, type SiSetting } from "./air-path.ts";
+import { type Condition, readCondition } from "./condition.ts";
+import type { Build } from "./description.ts";
+import { airPathOf, settingOf } from "./solve.ts";
+
+/** What a sweep can vary, each with the unit of its column. */
+export const sweepAxes = {
+  engineSpeed: rpm,
+  ambientTemperature: degC,
+  altitude: m,
+  driveRatio: one,
+  coolerEffectiveness: one,
+  reliefOpening: one,
+} as const;
+
+export type SweepAxis = keyof typeof sweepAxes;
+
+/** What a sweep gives, each with the unit of its column. */
+export const sweepChannels = {
+  boost: kPa.gauge,
+  blowerOutPressure: kPa,
+  blowerOutTemperature: degC,
+  coolerOutTemperature: degC,
+  manifoldPressure: kPa,
+  manifoldTemperature: degC,
+  manifoldDensity: kgPerM3,
+  massFlow: gPerS,
+  engineFlow: gPerS,
+  blowerVolumetricEfficiency: one,
+  blowerPower: kW,
+  smokeLimitedFuel: gPerS,
+} as const;
+
+export type SweepChannel = keyof typeof sweepChannels;
+
+/** A sweep as columns: one row for each combination of the axes, the last axis running fastest. */
+export interface Sweep {
+  /** How many values each axis has, in the order of the axes. */
+  readonly shape: readonly number[];
+  readonly axes: { readonly [A in SweepAxis]?: Column };
+  readonly channels: { readonly [C in SweepChannel]: Column };
+  /** Rows without an operating point; their channels are 0. */
+  readonly refused: readonly number[];
+}
+
+/** Numbers of one unit, a row each. */
+export interface Column {
+  readonly unit: Unit;
+  readonly values: Float64Array;
+}
+
+/** Values of one or two axes. */
+export type SweepValues = { readonly [A in SweepAxis]?: readonly Quantity<(typeof sweepAxes)[A]["kind"]>[] };
+
+/**
+ * Solves a build over one or two axes, the rest of the condition staying.
+ * @throws ChargewrightError naming an axis without values or of a wrong kind, and what `solve` throws for the condition.
+ */
+export function sweep(build: Build, condition: Condition, values: SweepValues): Sweep {
+  const axes = Object.entries(values) as [SweepAxis, readonly Quantity[]][];
+  check(axes);
+  const path = airPathOf(build);
+  const setting = settingOf(build, readCondition(build, condition));
+  const shape = axes.map(([, each]) => each.length);
+  const rows = shape.reduce((product, length) => product * length, 1);
+  const columns = axes.map(([axis]) => ({ axis, values: new Float64Array(rows) }));
+  const channels = Object.keys(sweepChannels) as SweepChannel[];
+  const results = channels.map(() => new Float64Array(rows));
+  const refused: number[] = [];
+  for (let row = 0; row < rows; row++) {
+    let rest = row;
+    let at = { path, setting };
+    for (let k = axes.length - 1; k >= 0; k--) {
+      const [axis, each] = axes[k] as [SweepAxis, readonly Quantity[]];
+      const quantity = each[rest % each.length] as Quantity;
+      rest = Math.floor(rest / each.length);
+      at = turn[axis](at.path, at.setting, quantity.si);
+      (columns[k] as (typeof columns)[number]).values[row] = quantity.in(sweepAxes[axis] as Unit<Kind>);
+    }
+    const state = airState(at.path, at.setting);
+    if (!("manifold" in state)) {
+      refused.push(row);
+      continue;
+    }
+    channels.forEach((channel, c) => {
+      (results[c] as Float64Array)[row] = sweepChannels[channel].fromSi(read[channel](state, build));
+    });
+  }
+  return {
+    shape,
+    axes: Object.fromEntries(columns.map(({ axis, values: column }) => [axis, { unit: sweepAxes[axis], values: column }])),
+    channels: Object.fromEntries(
+      channels.map((channel, c) => [channel, { unit: sweepChannels[channel], values: results[c] }]),
+    ) as Sweep["channels"],
+    refused,
+  };
+}
+
+function check(axes: readonly [SweepAxis, readonly Quantity[]][]): void {
+  const refuse = (input: string, reason: string): never => {
+    throw new ChargewrightError("unknown-input", reason, { relation: "sweep", input });
+  };
+  if (axes.length < 1 || axes.length > 2) refuse("axes", `needs one or two axes out of ${Object.keys(sweepAxes).join(", ")}`);
+  for (const [axis, values] of axes) {
+    if (!Object.hasOwn(sweepAxes, axis)) refuse(axis, `there is no such axis; the axes are ${Object.keys(sweepAxes).join(", ")}`);
+    const { kind } = sweepAxes[axis];
+    if (!(values.length > 0) || values.some((value) => value?.kind !== kind)) refuse(axis, `needs a list of ${kind} quantities`);
+  }
+}
+
+interface At {
+  readonly path: SiAirPath;
+  readonly setting: SiSetting;
+}
+
+// What turning each axis changes, in SI.
+const turn: { readonly [A in SweepAxis]: (path: SiAirPath, setting: SiSetting, si: number) => At } = {
+  engineSpeed: (path, setting, engineSpeed) => ({ path, setting: { ...setting, engineSpeed } }),
+  ambientTemperature: (path, setting, temperature) => ({ path, setting: { ...setting, temperature } }),
+  altitude: (path, setting, altitude) => ({
+    path,
+    setting: { ...setting, pressure: barometerFromAltitude.si({ altitude }).barometer },
+  }),
+  driveRatio: (path, setting, driveRatio) => ({
+    path: path.blower === undefined ? path : { ...path, blower: { ...path.blower, driveRatio } },
+    setting,
+  }),
+  coolerEffectiveness: (path, setting, effectiveness) => ({
+    path: path.cooler === undefined ? path : { ...path, cooler: { ...path.cooler, effectiveness } },
+    setting,
+  }),
+  reliefOpening: (path, setting, reliefOpening) => ({ path, setting: { ...setting, reliefOpening } }),
+};
+
+const read: { readonly [C in SweepChannel]: (state: SiAirState, build: Build) => number } = {
+  boost: ({ manifold, ambient }) => manifold.pressure - ambient.pressure,
+  blowerOutPressure: ({ blowerOut }) => blowerOut.pressure,
+  blowerOutTemperature: ({ blowerOut }) => blowerOut.temperature,
+  coolerOutTemperature: ({ coolerOut }) => coolerOut.temperature,
+  manifoldPressure: ({ manifold }) => manifold.pressure,
+  manifoldTemperature: ({ manifold }) => manifold.temperature,
+  manifoldDensity: ({ manifold }) => manifold.density,
+  massFlow: ({ massFlow }) => massFlow,
+  engineFlow: ({ engineFlow }) => engineFlow,
+  blowerVolumetricEfficiency: ({ volumetricEfficiency }) => volumetricEfficiency,
+  blowerPower: ({ shaftPower }) => shaftPower,
+  smokeLimitedFuel: ({ engineFlow }, { engine: { smokeLimitRatio } }) =>
+    smokeLimitedFuel.si({
+      airMassFlow: engineFlow,
+      ...(smokeLimitRatio === undefined ? {} : { smokeLimitRatio: smokeLimitRatio.si }),
+    }).fuelMassFlow,
+};
