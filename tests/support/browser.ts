@@ -18,7 +18,8 @@ const places = [
 export function findChromium(): string | undefined {
   const found = places.find((place) => place !== "" && existsSync(place));
   if (found !== undefined) return found;
-  if (process.env.CHARGEWRIGHT_BROWSER === "required") throw new Error("no Chromium found, and the browser tests are required");
+  if (process.env.CHARGEWRIGHT_BROWSER === "required")
+    throw new Error("no Chromium found, and the browser tests are required");
   console.error("\n*** NO CHROMIUM FOUND: THE BROWSER TESTS ARE SKIPPED (set CHROMIUM to its path) ***\n");
   return undefined;
 }

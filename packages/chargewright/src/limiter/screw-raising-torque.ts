@@ -100,11 +100,12 @@ export const screwRaisingTorque = /* @__PURE__ */ relation({
     const thread =
       ((meanDiameter / 2) * (lead + (friction * circumference) / cosine)) /
       (circumference - (friction * lead) / cosine);
-    const torque = force * (thread + (collarFriction * collarDiameter) / 2);
+    const arm = thread + (collarFriction * collarDiameter) / 2;
     const frictionToLock = (lead * cosine) / circumference;
     return {
-      torque,
-      efficiency: (force * lead) / (2 * Math.PI * torque),
+      torque: force * arm,
+      // The force drops out, and must do so to the last digit.
+      efficiency: lead / (2 * Math.PI * arm),
       frictionToLock,
       lockingRatio: friction / frictionToLock,
     };

@@ -177,6 +177,7 @@ export const citations = {
   "mathjs-polynomial-root-15-2-0": {"id":"mathjs-polynomial-root-15-2-0","by":"J. de Jong and contributors","title":"Math.js, version 15.2.0, polynomialRoot","where":"https://mathjs.org"},
   "nbs-circular-564": {"id":"nbs-circular-564","by":"US National Bureau of Standards","title":"Tables of Thermal Properties of Gases (heat capacities of air up to 1000 K)","year":1955,"where":"NBS Circular 564"},
   "mathur-sharma-testing": {"id":"mathur-sharma-testing","by":"M. L. Mathur, R. P. Sharma","title":"Internal Combustion Engine, chapter 27 (testing according to Indian and international standards) and Example 11.7"},
+  "scipy-1-17-1": {"id":"scipy-1-17-1","by":"SciPy developers","title":"SciPy 1.17.1","where":"https://scipy.org"},
 } as const satisfies Readonly<Record<string, Citation>>;
 
 /** Id of a source in references/sources.yaml. */

@@ -62,9 +62,12 @@ export function solveFor<
   });
   // The kernel also has a value where the relation refuses, and changes sign at a pole: both are no solutions.
   const scale = Math.max(Math.abs(goal.si), ...misses.filter(Number.isFinite).map(Math.abs));
-  const found = roots.filter((root) => {
-    const result = accepted(() => at(root)[output] as Quantity);
-    return result !== undefined && Math.abs(result.si - goal.si) <= 1e-9 * scale;
+  const found = roots.flatMap((root) => {
+    const sound = beside(root).find((si) => {
+      const result = accepted(() => at(si)[output] as Quantity);
+      return result !== undefined && Math.abs(result.si - goal.si) <= 1e-9 * scale;
+    });
+    return sound === undefined ? [] : [sound];
   });
   const [root, ...more] = found;
   const shown = input.unit as Unit<I[N]["unit"]["kind"]>;
@@ -132,6 +135,12 @@ function grid({ unit, range }: Input): number[] {
     if (i === STRETCHES) return most;
     return wide ? least * (most / least) ** part : least + part * (most - least);
   });
+}
+
+/** A root, and points a few roundings away from it: one that lies on the edge of what is permitted may fall just outside. */
+function beside(root: number): readonly number[] {
+  const rounding = Number.EPSILON * Math.abs(root);
+  return [0, 1, -1, 4, -4, 16, -16, 64, -64].map((steps) => root + steps * rounding);
 }
 
 /** The points, and beside each end of a stretch on which nothing can be computed the last point at which something can. */

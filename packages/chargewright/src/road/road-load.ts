@@ -69,7 +69,7 @@ export const roadLoad = /* @__PURE__ */ relation({
     "F = F_r + F_d + F_g",
     "P = F * v",
   ],
-  sources: ["cfr-40-1066-coastdown", "nist-sp811-2008"],
+  sources: ["cfr-40-1066-coastdown", "nist-sp811-2008", "coast-down-gap-icct"],
   assumes: [
     "Steady speed; no cornering; dry road.",
     "The rolling resistance does not change with speed, and the wind blows straight along the road.",

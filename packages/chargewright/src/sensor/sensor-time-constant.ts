@@ -17,7 +17,7 @@ export const sensorTimeConstant = /* @__PURE__ */ relation({
   title: "Time constant from a response time",
   subject: "sensor",
   summary:
-    "Turns a maker's response time, or a stopwatch and a bowl of hot water, into the time constant. A figure for water says nothing about air, which is twenty to thirty times slower.",
+    "Turns a maker's response time, or a stopwatch and a bowl of hot water, into the time constant. A figure for water says nothing about air, which is twenty times slower or more.",
   inputs: {
     responseTime: {
       symbol: "t",

@@ -18,8 +18,8 @@ import { relations } from "chargewright/registry";
 import fc from "fast-check";
 import { uniformInt } from "pure-rand/distribution/uniformInt";
 import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
-import { describe, expect, test } from "vitest";
-import { agree, siOf, validArguments } from "../support/random-inputs.ts";
+import { expect, test } from "vitest";
+import { agree, siOf, validArguments } from "./random-inputs.ts";
 
 // A refusal is cheap but for its stack, which no test here reads.
 Error.stackTraceLimit = 0;
@@ -80,7 +80,8 @@ function amplification(call: Call, args: Record<string, Quantity>): number {
   return Math.max(...Object.values(call(all)).map(({ si, uncertainty }) => Math.abs(uncertainty / si)));
 }
 
-describe.each([...relations.entries()] as [string, AnyRelation][])("%s", (_, relation) => {
+/** Holds a relation to what must be true of every relation. */
+export function holdProperties(relation: AnyRelation): void {
   const call = relation as unknown as Call;
   const inputs = Object.entries<Input>(relation.inputs);
 
@@ -204,4 +205,4 @@ describe.each([...relations.entries()] as [string, AnyRelation][])("%s", (_, rel
     expect(readFragment(`#${fragment({ texts })}`)?.texts).toEqual(texts);
     expect(JSON.stringify(check.outputs.map(({ text }) => text))).not.toMatch(/NaN|undefined|Infinity/);
   });
-});
+}

@@ -1,0 +1,3 @@
+import { holdRelations } from "../support/hold-relations.ts";
+
+holdRelations("relief");
