@@ -18,7 +18,7 @@ export const airHeatCapacity = /* @__PURE__ */ relation({
   title: "Heat capacity of air",
   subject: "air",
   summary:
-    "Heat capacity and ratio of heats against temperature. The usual 1005 J/(kg K) and 1.400 hold near 25 °C; at 200 °C it is 1024 and 1.389.",
+    "Heat capacity and ratio of heats against temperature. The usual 1005 J/(kg K) and 1.400 hold near 25 °C; at 200 °C it is 1025 and 1.389.",
   inputs: {
     temperature: {
       symbol: "T",

@@ -129,7 +129,13 @@ const SETTLED = 1e-14;
  * What the blower delivers against a discharge pressure (or against its own inlet pressure), the filter's drop found on
  * the way, from a first guess of the inlet pressure.
  */
-function deliver(path: SiAirPath, setting: SiSetting, ambient: SiStation, discharge: number | undefined, guess: number): Delivery {
+function deliver(
+  path: SiAirPath,
+  setting: SiSetting,
+  ambient: SiStation,
+  discharge: number | undefined,
+  guess: number,
+): Delivery {
   const { blower, filter } = path;
   if (blower === undefined) throw new TypeError("a path without a blower delivers nothing");
   const { displacement, driveRatio, leakCoefficient, steadyLoss, speedLoss, speedLossSpeed, lossShareToAir } = blower;
@@ -152,7 +158,14 @@ function deliver(path: SiAirPath, setting: SiSetting, ambient: SiStation, discha
     });
     const next = Math.min(ambient.pressure - dropOf(filter, massFlow, ambient.density), most);
     if (Math.abs(next - pressure) <= SETTLED * ambient.pressure || Number.isNaN(next) || pass === PASSES)
-      return { inletPressure: pressure, flow: massFlow, temperature: dischargeTemperature, volumetricEfficiency, shaftPower, torque };
+      return {
+        inletPressure: pressure,
+        flow: massFlow,
+        temperature: dischargeTemperature,
+        volumetricEfficiency,
+        shaftPower,
+        torque,
+      };
     pressure = next;
   }
 }
@@ -273,7 +286,13 @@ function firstDeficit(surplus: (pressure: number) => number, start: number): { p
   return { pressure: computable, deficit: false };
 }
 
-function boosted(path: SiAirPath, setting: SiSetting, ambient: SiStation, discharge: number, guess: number): SiAirState {
+function boosted(
+  path: SiAirPath,
+  setting: SiSetting,
+  ambient: SiStation,
+  discharge: number,
+  guess: number,
+): SiAirState {
   const { inletPressure, flow, temperature, ...blower } = deliver(path, setting, ambient, discharge, guess);
   return {
     ambient,
@@ -318,4 +337,43 @@ function drawn(path: SiAirPath, setting: SiSetting, ambient: SiStation, blower: 
     torque: blower?.torque ?? 0,
     flapOpen: blower !== undefined,
   };
+}
+
+/** What a charge is once it has reached the engine. */
+export type Charge = Pick<SiAirState, "manifold" | "engineFlow">;
+
+/**
+ * The charge at a manifold pressure that a gauge shows, whatever holds it there: what the engine swallows, and how hot the
+ * blower and the cooler make it. At the ambient pressure and below it is ambient air. Nothing where the blower cannot
+ * hold that pressure at that speed.
+ */
+export function chargeAt(path: SiAirPath, setting: SiSetting, pressure: number): Charge | undefined {
+  const ambient = station(setting.pressure, setting.temperature);
+  const boosted = path.blower !== undefined && pressure > setting.pressure;
+  let charge = chargeOf(path, setting, pressure, setting.temperature);
+  // Hotter charge is less flow, and less flow cools better: a few passes settle it.
+  for (let pass = 0; boosted && pass < CHARGE_PASSES; pass++) {
+    const { manifold, engineFlow } = charge;
+    const drops =
+      dropOf(path.cooler?.drop, engineFlow, manifold.density) + dropOf(path.ducts?.drop, engineFlow, manifold.density);
+    const { temperature: hot } = deliver(path, setting, ambient, pressure + drops, ambient.pressure);
+    if (Number.isNaN(hot)) return undefined;
+    const temperature = path.cooler === undefined ? hot : coolerOutlet(path.cooler, setting, engineFlow, hot);
+    charge = chargeOf(path, setting, pressure, temperature);
+  }
+  return charge;
+}
+
+const CHARGE_PASSES = 8;
+
+function chargeOf({ engine }: SiAirPath, { engineSpeed }: SiSetting, pressure: number, temperature: number): Charge {
+  const { massFlow } = engineAirFlow.si({
+    displacement: engine.displacement,
+    volumetricEfficiency: engine.volumetricEfficiency,
+    revolutionsPerCycle: engine.revolutionsPerCycle,
+    engineSpeed,
+    intakePressure: pressure,
+    intakeTemperature: temperature,
+  });
+  return { manifold: station(pressure, temperature), engineFlow: massFlow };
 }

@@ -1,7 +1,7 @@
 import { ChargewrightError, fromSi, type Quantity, write } from "@chargewright/quantities";
 import { airDensity } from "../air/air-density.ts";
-import { fuelPower } from "../engine/fuel-power.ts";
 import { frictionMeanEffectivePressure } from "../engine/friction-mean-effective-pressure.ts";
+import { fuelPower } from "../engine/fuel-power.ts";
 import { meanEffectivePressure } from "../engine/mean-effective-pressure.ts";
 import { exhaustTemperature } from "../exhaust/exhaust-temperature.ts";
 import { smokeLimitedFuel } from "../exhaust/smoke-limited-fuel.ts";
@@ -102,7 +102,8 @@ export function burn(build: Build, condition: SiCondition, state: SiAirState, op
     ...(engine.revolutionsPerCycle === undefined ? {} : { revolutionsPerCycle: engine.revolutionsPerCycle }),
   };
   const effort = meanEffectivePressure.si(loaded);
-  if (brakePower > 0.1 * KILOWATT) opened(callWith(meanEffectivePressure, loaded), "torque", "brakeMeanEffectivePressure");
+  if (brakePower > 0.1 * KILOWATT)
+    opened(callWith(meanEffectivePressure, loaded), "torque", "brakeMeanEffectivePressure");
   const limitRatio = engine.smokeLimitRatio ?? smokeLimitedFuel.inputs.smokeLimitRatio.default.value;
   const one = mixture.ratio.unit;
   const { roadSpeed } = condition;
@@ -201,17 +202,21 @@ export function limitFuel(build: Build, state: Pick<SiAirState, "engineFlow" | "
   const fuelMassFlow = smoke.fuelMassFlow.si;
   if (engine.exhaustLimit === undefined) return { fuelMassFlow, limitedBy: "smoke" as const };
   const at = (airFuelRatio: number) =>
-    exhaustTemperature.si({ intakeTemperature: state.manifold.temperature, airFuelRatio, ...heat }).cautiousTemperature -
-    (engine.exhaustLimit as number);
+    exhaustTemperature.si({ intakeTemperature: state.manifold.temperature, airFuelRatio, ...heat })
+      .cautiousTemperature - (engine.exhaustLimit as number);
   const richest = state.engineFlow / fuelMassFlow;
   if (at(richest) <= 0) return { fuelMassFlow, limitedBy: "smoke" as const };
   const [, leanest] = exhaustTemperature.inputs.airFuelRatio.range;
   const ratio = bracketedRoot(at, richest, leanest);
   if (ratio === undefined)
-    throw new ChargewrightError("no-solution", "the charge alone is hotter than the exhaust limit less the model's band allows", {
-      relation: "solve",
-      input: "engine.exhaustLimit",
-      value: engine.exhaustLimit,
-    });
+    throw new ChargewrightError(
+      "no-solution",
+      "the charge alone is hotter than the exhaust limit less the model's band allows",
+      {
+        relation: "solve",
+        input: "engine.exhaustLimit",
+        value: engine.exhaustLimit,
+      },
+    );
   return { fuelMassFlow: state.engineFlow / ratio, limitedBy: "exhaust temperature" as const };
 }

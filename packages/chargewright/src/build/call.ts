@@ -1,6 +1,6 @@
 import { fromSi, type Quantity } from "@chargewright/quantities";
-import type { AnyRelation, Input, Relation } from "../relation/relation.ts";
 import type { InputDeclarations, OutputDeclarations, Results, SiInputs } from "../relation/declaration.ts";
+import type { AnyRelation, Input, Relation } from "../relation/relation.ts";
 
 /** A call of a relation that gave a value of an operating point: what `work` lays open. */
 export interface Call {

@@ -79,7 +79,8 @@ function densityReason(a: OperatingPoint, b: OperatingPoint): string {
   const byTemperature = from.temperature.si / to.temperature.si - 1;
   const byPressure = to.pressure.si / from.pressure.si - 1;
   if (Math.abs(whole) < 5e-4 && Math.abs(byTemperature) < 5e-4) return "as dense as before";
-  const part = (share: number, cause: string) => `${share < 0 ? "less " : ""}${share100(Math.abs(share))} from ${cause}`;
+  const part = (share: number, cause: string) =>
+    `${share < 0 ? "less " : ""}${share100(Math.abs(share))} from ${cause}`;
   const causes = [
     [byTemperature, byTemperature < 0 ? "the hotter charge" : "the cooler charge"],
     [byPressure, byPressure < 0 ? "the lower pressure" : "the higher pressure"],

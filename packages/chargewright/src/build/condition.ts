@@ -73,10 +73,16 @@ const names: ReadonlySet<string> = new Set<keyof Condition>([
  */
 export function readCondition(build: Build, condition: Condition): SiCondition {
   for (const name of Object.keys(condition))
-    if (!names.has(name)) throw refusal("unknown-input", name, `there is no such part of a condition; the parts are ${[...names].join(", ")}`);
+    if (!names.has(name))
+      throw refusal(
+        "unknown-input",
+        name,
+        `there is no such part of a condition; the parts are ${[...names].join(", ")}`,
+      );
   const { site, vehicle } = build;
   const engineSpeed = within("engineSpeed", condition.engineSpeed, engineAirFlow.inputs.engineSpeed);
-  if (engineSpeed === undefined) throw refusal("missing-input", "engineSpeed", 'not given; needs a rotational speed such as "2800 rpm"');
+  if (engineSpeed === undefined)
+    throw refusal("missing-input", "engineSpeed", 'not given; needs a rotational speed such as "2800 rpm"');
   const altitude =
     condition.ambientPressure === undefined
       ? (within("altitude", condition.altitude, barometerFromAltitude.inputs.altitude) ?? site.altitude.si)
@@ -104,8 +110,10 @@ export function readCondition(build: Build, condition: Condition): SiCondition {
     pressure,
     altitude,
     temperature:
-      within("ambientTemperature", condition.ambientTemperature, { ...airDensity.inputs.temperature, range: [-40, 60] }) ??
-      site.temperature.si,
+      within("ambientTemperature", condition.ambientTemperature, {
+        ...airDensity.inputs.temperature,
+        range: [-40, 60],
+      }) ?? site.temperature.si,
     relativeHumidity:
       within("relativeHumidity", condition.relativeHumidity, airDensity.inputs.relativeHumidity) ??
       site.relativeHumidity?.si ??
@@ -123,7 +131,8 @@ function readFuelling(fuelling: Fuelling): SiCondition["fuelling"] {
     return { kind: "road load", grade: siFrom("fuelling.roadLoad.grade", fuelling.roadLoad.grade ?? "0", "ratio") };
   const flow = typeof fuelling === "object" && "fuelMassFlow" in fuelling ? fuelling.fuelMassFlow : fuelling;
   const fuelMassFlow = siFrom("fuelling", flow as Given<"massFlow">, "massFlow");
-  if (!(fuelMassFlow > 0)) throw refusal("out-of-range", "fuelling", `needs a fuel flow above 0, "limit" or "road load"`);
+  if (!(fuelMassFlow > 0))
+    throw refusal("out-of-range", "fuelling", `needs a fuel flow above 0, "limit" or "road load"`);
   return { kind: "given", fuelMassFlow };
 }
 
@@ -148,7 +157,11 @@ interface Bounds<K extends Kind> {
   readonly range: readonly [number, number];
 }
 
-function within<K extends Kind>(name: string, given: Given<K> | undefined, { unit, range }: Bounds<K>): number | undefined {
+function within<K extends Kind>(
+  name: string,
+  given: Given<K> | undefined,
+  { unit, range }: Bounds<K>,
+): number | undefined {
   if (given === undefined) return undefined;
   const si = siFrom(name, given, unit.kind);
   const [least, most] = range;

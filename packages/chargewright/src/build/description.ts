@@ -8,6 +8,7 @@ import { ductSpeed } from "../duct/index.ts";
 import { compressionEndState, engineAirFlow, frictionMeanEffectivePressure, fuelPower } from "../engine/index.ts";
 import { smokeLimitedFuel } from "../exhaust/index.ts";
 import { airFuelRatio, fuelFlowFromEconomy } from "../fuel/index.ts";
+import { fallbackFuel, homingSteps, stepsFromHome } from "../limiter/index.ts";
 import { bypassFlow, orificeFlow } from "../relief/index.ts";
 import { cruiseFuel, roadLoad, speedFromEngineSpeed } from "../road/index.ts";
 import { entry, optionalEntry } from "./entry.ts";
@@ -97,6 +98,29 @@ const fuel = v.strictObject({
   stoichiometricRatio: entry(airFuelRatio, "stoichiometricRatio"),
 });
 
+const limiter = v.strictObject({
+  stepLength: entry(stepsFromHome, "stepLength"),
+  steps: v.pipe(
+    v.number("needs a whole number"),
+    v.integer("needs a whole number"),
+    v.minValue(10),
+    v.maxValue(20000),
+    v.description("steps of travel between the stops"),
+  ),
+  home: v.pipe(entry(stepsFromHome, "position"), v.description("position of the home stop, the stop of least fuel")),
+  homingSpeed: entry(homingSteps, "homingSpeed"),
+  calibration: v.pipe(
+    v.array(
+      v.strictObject({
+        position: entry(stepsFromHome, "position"),
+        fuel: entry(fallbackFuel, "naturallyAspiratedFuel"),
+      }),
+    ),
+    v.minLength(4, "needs four measured points or more"),
+    v.description("measured points of the rack: position and the fuel per stroke that it gave"),
+  ),
+});
+
 const vehicle = v.strictObject({
   mass: entry(roadLoad, "mass"),
   dragArea: entry(roadLoad, "dragArea"),
@@ -124,6 +148,7 @@ export const buildSchema = v.strictObject({
   relief: v.optional(relief),
   engine,
   fuel,
+  limiter: v.optional(limiter),
   vehicle: v.optional(vehicle),
 });
 

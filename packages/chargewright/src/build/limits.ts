@@ -9,7 +9,13 @@ import { inSi } from "./in-si.ts";
 
 /** A bound of a build at an operating point. */
 export interface Limit {
-  readonly what: "blower speed" | "blower discharge temperature" | "belt slip" | "smoke" | "exhaust temperature" | "engine speed";
+  readonly what:
+    | "blower speed"
+    | "blower discharge temperature"
+    | "belt slip"
+    | "smoke"
+    | "exhaust temperature"
+    | "engine speed";
   readonly value: Quantity;
   readonly limit: Quantity;
   /** Limit over value, temperatures from absolute zero; below 1 the limit is passed. */
@@ -23,15 +29,27 @@ export interface Limit {
 export function limitsOf(build: Build, condition: SiCondition, state: SiAirState, burning: Burning): readonly Limit[] {
   const { blower, belt, engine } = build;
   const limits: Limit[] = [
-    limit("engine speed", fromSi(condition.engineSpeed, engine.governedSpeed.unit), engine.governedSpeed, "keep the governor's speed"),
+    limit(
+      "engine speed",
+      fromSi(condition.engineSpeed, engine.governedSpeed.unit),
+      engine.governedSpeed,
+      "keep the governor's speed",
+    ),
   ];
   if (blower !== undefined) {
     const speed = fromSi(blower.driveRatio.si * condition.engineSpeed, blower.greatestSpeed.unit);
     const ratio = (blower.greatestSpeed.si / engine.governedSpeed.si).toPrecision(3);
-    limits.push(limit("blower speed", speed, blower.greatestSpeed, `a drive ratio of ${ratio} keeps it at the governed speed`));
+    limits.push(
+      limit("blower speed", speed, blower.greatestSpeed, `a drive ratio of ${ratio} keeps it at the governed speed`),
+    );
     const hot = fromSi(state.blowerOut.temperature, blower.greatestDischargeTemperature.unit);
     limits.push(
-      limit("blower discharge temperature", hot, blower.greatestDischargeTemperature, "less boost, or more speed at the same boost, runs cooler"),
+      limit(
+        "blower discharge temperature",
+        hot,
+        blower.greatestDischargeTemperature,
+        "less boost, or more speed at the same boost, runs cooler",
+      ),
     );
     if (belt !== undefined && state.shaftPower > 1) {
       const { driverPitchDiameter, ...laid } = inSi(belt);
@@ -40,7 +58,11 @@ export function limitsOf(build: Build, condition: SiCondition, state: SiAirState
         pulleySpeed: condition.engineSpeed,
         massPerLength: laid.massPerLength,
       });
-      const { capacity, margin, leastTension } = beltSlipMargin.si({ ...laid, beltSpeed: speedOfBelt, power: state.shaftPower });
+      const { capacity, margin, leastTension } = beltSlipMargin.si({
+        ...laid,
+        beltSpeed: speedOfBelt,
+        power: state.shaftPower,
+      });
       const unit = beltSlipMargin.inputs.power.unit;
       limits.push({
         what: "belt slip",
@@ -62,7 +84,14 @@ export function limitsOf(build: Build, condition: SiCondition, state: SiAirState
     remedy: "less fuel, or denser air",
   });
   if (engine.exhaustLimit !== undefined)
-    limits.push(limit("exhaust temperature", burning.cautiousExhaustTemperature, engine.exhaustLimit, "less fuel, more air or a cooler charge"));
+    limits.push(
+      limit(
+        "exhaust temperature",
+        burning.cautiousExhaustTemperature,
+        engine.exhaustLimit,
+        "less fuel, more air or a cooler charge",
+      ),
+    );
   return limits.sort((a, b) => a.margin.si - b.margin.si);
 }
 

@@ -14,7 +14,9 @@ export function readBuild(json: string | BuildDescription | unknown): Build {
   if (result.success) return result.output;
   // A misspelt entry also leaves one missing; the misspelling is what to say first.
   const faults = result.issues.map((issue) => faultOf(issue, given));
-  const [first, ...more] = faults.sort((a, b) => Number(b.code === "unknown-input") - Number(a.code === "unknown-input"));
+  const [first, ...more] = faults.sort(
+    (a, b) => Number(b.code === "unknown-input") - Number(a.code === "unknown-input"),
+  );
   const { code, path, said } = first as Fault;
   const others = more.length === 0 ? "" : ` (and ${more.length} more: ${more.map((fault) => fault.path).join(", ")})`;
   throw new ChargewrightError(code, `${said}${others}`, {

@@ -13,9 +13,9 @@ import { engineAirFlow } from "../engine/engine-air-flow.ts";
 import type { WorkedCheck } from "../relation/work.ts";
 import { work } from "../relation/work.ts";
 import { airState, type NoState, type SiAirPath, type SiAirState, type SiSetting, type SiStation } from "./air-path.ts";
+import { type Burning, burn } from "./burning.ts";
 import { type Call, callWith } from "./call.ts";
 import { type Condition, readCondition, type SiCondition } from "./condition.ts";
-import { burn, type Burning } from "./burning.ts";
 import type { Build } from "./description.ts";
 import { inSi } from "./in-si.ts";
 import { type Limit, limitsOf } from "./limits.ts";
@@ -88,7 +88,11 @@ export function airPathOf(build: Build): SiAirPath {
 
 type SiBuild = ReturnType<typeof inSi<Build>>;
 
-function withoutLimits({ greatestSpeed: _, greatestDischargeTemperature: __, ...machine }: NonNullable<SiBuild["blower"]>) {
+function withoutLimits({
+  greatestSpeed: _,
+  greatestDischargeTemperature: __,
+  ...machine
+}: NonNullable<SiBuild["blower"]>) {
   return machine;
 }
 
@@ -99,16 +103,26 @@ function withoutFace({ faceWidth: _, faceHeight: __, faceSpeedRatio: ___, ...cor
 /** The setting in SI in which the path of a build is to be solved. */
 export function settingOf(build: Build, condition: SiCondition): SiSetting {
   const { engineSpeed, pressure, temperature, reliefOpening } = condition;
-  return { engineSpeed, pressure, temperature, reliefOpening, coolingFlow: faceFlow(build, condition)?.results.coolingFlow.si ?? 0 };
+  return {
+    engineSpeed,
+    pressure,
+    temperature,
+    reliefOpening,
+    coolingFlow: faceFlow(build, condition)?.results.coolingFlow.si ?? 0,
+  };
 }
 
 function faceFlow(build: Build, { pressure, temperature, relativeHumidity, roadSpeed }: SiCondition) {
   if (build.cooler === undefined) return undefined;
   if (roadSpeed === undefined)
-    throw new ChargewrightError("missing-input", "not given; the cooler needs a road speed, or the description a vehicle", {
-      relation: "condition",
-      input: "roadSpeed",
-    });
+    throw new ChargewrightError(
+      "missing-input",
+      "not given; the cooler needs a road speed, or the description a vehicle",
+      {
+        relation: "condition",
+        input: "roadSpeed",
+      },
+    );
   const { faceWidth, faceHeight, faceSpeedRatio } = inSi(build.cooler);
   return callWith(coreFaceFlow, {
     roadSpeed,
@@ -144,7 +158,12 @@ export function solve(build: Build, condition: Condition): OperatingPoint {
   const humid = opened(callWith(airDensity, { pressure, temperature, relativeHumidity }), "ambientDensity");
   opened(callWith(airDensity, { pressure: manifold.pressure, temperature: manifold.temperature }), "manifoldDensity");
   const swallowed = opened(
-    callWith(engineAirFlow, { ...path.engine, engineSpeed: si.engineSpeed, intakePressure: manifold.pressure, intakeTemperature: manifold.temperature }),
+    callWith(engineAirFlow, {
+      ...path.engine,
+      engineSpeed: si.engineSpeed,
+      intakePressure: manifold.pressure,
+      intakeTemperature: manifold.temperature,
+    }),
     "engineFlow",
   );
   openBlower(path, si, state, opened);
@@ -163,7 +182,12 @@ export function solve(build: Build, condition: Condition): OperatingPoint {
     ducts === undefined
       ? undefined
       : opened(
-          callWith(ductSpeed, { massFlow: state.massFlow, pressure: blowerOut.pressure, temperature: blowerOut.temperature, bore: ducts.bore }),
+          callWith(ductSpeed, {
+            massFlow: state.massFlow,
+            pressure: blowerOut.pressure,
+            temperature: blowerOut.temperature,
+            bore: ducts.bore,
+          }),
           "ductMach",
         );
   const boost = fromSi(manifold.pressure - ambient.pressure, kPa.gauge);
@@ -211,7 +235,12 @@ export function solve(build: Build, condition: Condition): OperatingPoint {
 
 type Opened = <R>(called: { readonly results: R; readonly call: Call }, ...names: string[]) => R;
 
-function openBlower({ blower }: SiAirPath, si: SiCondition, { blowerIn, blowerOut, flapOpen }: SiAirState, opened: Opened): void {
+function openBlower(
+  { blower }: SiAirPath,
+  si: SiCondition,
+  { blowerIn, blowerOut, flapOpen }: SiAirState,
+  opened: Opened,
+): void {
   if (blower === undefined) return;
   const { driveRatio, ...machine } = blower;
   opened(
@@ -284,9 +313,13 @@ function refuse(build: Build, { engineSpeed }: SiCondition, { greatestRatio, blo
 export function openValue(point: OperatingPoint, name: string): WorkedCheck {
   const call = point.calls[name];
   if (call === undefined)
-    throw new ChargewrightError("unknown-input", `no single relation gives it; open one of ${Object.keys(point.calls).join(", ")}`, {
-      relation: "operating point",
-      input: name,
-    });
+    throw new ChargewrightError(
+      "unknown-input",
+      `no single relation gives it; open one of ${Object.keys(point.calls).join(", ")}`,
+      {
+        relation: "operating point",
+        input: name,
+      },
+    );
   return work(call.relation, call.args as never);
 }

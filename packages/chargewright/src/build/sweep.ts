@@ -104,7 +104,9 @@ export function sweep(build: Build, condition: Condition, values: SweepValues): 
   }
   return {
     shape,
-    axes: Object.fromEntries(columns.map(({ axis, values: column }) => [axis, { unit: sweepAxes[axis], values: column }])),
+    axes: Object.fromEntries(
+      columns.map(({ axis, values: column }) => [axis, { unit: sweepAxes[axis], values: column }]),
+    ),
     channels: Object.fromEntries(
       channels.map((channel, c) => [channel, { unit: sweepChannels[channel], values: results[c] }]),
     ) as Sweep["channels"],
@@ -116,11 +118,14 @@ function check(axes: readonly [SweepAxis, readonly Quantity[]][]): void {
   const refuse = (input: string, reason: string): never => {
     throw new ChargewrightError("unknown-input", reason, { relation: "sweep", input });
   };
-  if (axes.length < 1 || axes.length > 2) refuse("axes", `needs one or two axes out of ${Object.keys(sweepAxes).join(", ")}`);
+  if (axes.length < 1 || axes.length > 2)
+    refuse("axes", `needs one or two axes out of ${Object.keys(sweepAxes).join(", ")}`);
   for (const [axis, values] of axes) {
-    if (!Object.hasOwn(sweepAxes, axis)) refuse(axis, `there is no such axis; the axes are ${Object.keys(sweepAxes).join(", ")}`);
+    if (!Object.hasOwn(sweepAxes, axis))
+      refuse(axis, `there is no such axis; the axes are ${Object.keys(sweepAxes).join(", ")}`);
     const { kind } = sweepAxes[axis];
-    if (!(values.length > 0) || values.some((value) => value?.kind !== kind)) refuse(axis, `needs a list of ${kind} quantities`);
+    if (!(values.length > 0) || values.some((value) => value?.kind !== kind))
+      refuse(axis, `needs a list of ${kind} quantities`);
   }
 }
 
