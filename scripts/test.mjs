@@ -4,5 +4,5 @@ import { installMissing, requireNode, run } from "./workspace.mjs";
 requireNode();
 installMissing();
 for (const script of ["lint", "types", "build", "site"]) run("npm", ["run", "--silent", script]);
-run("node", ["scripts/citations.mjs", "--check"]);
+for (const generated of ["citations", "build-schema"]) run("node", [`scripts/${generated}.mjs`, "--check"]);
 run("npx", ["--no-install", "vitest", "run"]);

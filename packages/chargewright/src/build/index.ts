@@ -1,4 +1,5 @@
 export type { SiAirState, SiStation } from "./air-path.ts";
+export { type BoostCost, type BoostCosts, type RoadTestNoise, whatBoostCosts } from "./boost-cost.ts";
 export type { Burning } from "./burning.ts";
 export type { Call } from "./call.ts";
 export {

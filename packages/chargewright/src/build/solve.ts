@@ -241,7 +241,8 @@ function openBlower(
   { blowerIn, blowerOut, flapOpen }: SiAirState,
   opened: Opened,
 ): void {
-  if (blower === undefined) return;
+  // Next to no pressure rise the relation has no answer of its own to lay open; the numbers are still the kernel's.
+  if (blower === undefined || flapOpen || blowerOut.pressure < 1.01 * blowerIn.pressure) return;
   const { driveRatio, ...machine } = blower;
   opened(
     callWith(blowerOperation, {
@@ -249,7 +250,7 @@ function openBlower(
       blowerSpeed: driveRatio * si.engineSpeed,
       inletPressure: blowerIn.pressure,
       inletTemperature: blowerIn.temperature,
-      dischargePressure: flapOpen ? blowerIn.pressure : blowerOut.pressure,
+      dischargePressure: blowerOut.pressure,
     }),
     "massFlow",
     "blowerVolumetricEfficiency",

@@ -91,8 +91,8 @@ test("Longley, higher difficulty: six predictors that nearly depend on one anoth
     890420.383607373, 84.9149257747669, 0.0334910077722432, 0.488399681651699, 0.214274163161675, 0.22607320006937,
     455.478499142212,
   ];
-  certified.forEach((value, i) => near(fit?.coefficients[i], value, 1e-9));
-  spread.forEach((value, i) => near(deviations(fit?.covariance)?.[i], value, 1e-9));
+  for (const [i, value] of certified.entries()) near(fit?.coefficients[i], value, 1e-9);
+  for (const [i, value] of spread.entries()) near(deviations(fit?.covariance)?.[i], value, 1e-9);
   near(fit?.scatter, 304.854073561965, 1e-11);
 });
 
