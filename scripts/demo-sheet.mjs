@@ -1,110 +1,76 @@
-// Prints the worked sheet of the demo build: the core relations chained along the charge air's way.
-import { degC, gPerS, kgPerM3, kPa, kW, one, subtract, write } from "@chargewright/quantities";
-import {
-  airDensity,
-  airFuelRatio,
-  blowerDischargeTemperature,
-  blowerFlow,
-  coolerEffectiveness,
-  fuelFlowFromEconomy,
-  netDensityGain,
-  pressureDropLimit,
-  readInput,
-  smokeLimitedFuel,
-  solveFor,
-  version,
-} from "chargewright";
+// Prints the worked sheet of the demo build: its operating points at cruise, at full load and on a hot day, and the corners
+// of its fuel-limit table.
+import { readFileSync } from "node:fs";
+import { degC, gPerS, litrePer100km, mgPerStroke, write } from "@chargewright/quantities";
+import { version } from "chargewright";
+import { compareVariants, fuelLimit, readBuild, solve } from "chargewright/build";
 
-// Every number that is put in is the demo build's example in the relation's declaration.
-const demo = (relation, name) => readInput(relation, name, relation.inputs[name].example);
-const demos = (relation, ...names) => Object.fromEntries(names.map((name) => [name, demo(relation, name)]));
+const example = new URL("../packages/chargewright/examples/moorland-two-seater.json", import.meta.url);
+const build = readBuild(readFileSync(example, "utf8"));
+const top = { engineSpeed: "2400 rpm", fuelling: "road load" };
+const full = { engineSpeed: "2800 rpm", fuelling: "limit" };
+const hot = { ...full, ambientTemperature: "35 °C" };
+const points = [solve(build, top), solve(build, full), solve(build, hot)];
+const { cooler: _, ...uncooled } = build;
+const [cooled, hotter] = compareVariants(
+  { name: "no cooler", build: uncooled, condition: full },
+  { name: "cooler", build, condition: full },
+  { name: "cooler, hot day", build, condition: hot },
+).variants;
 
-const ambient = demos(airDensity, "pressure", "temperature", "relativeHumidity");
-const { density: ambientDensity } = airDensity(ambient);
+const shown = (quantity, unit) =>
+  quantity === undefined ? "" : write(unit === undefined ? quantity : quantity.to(unit), { digits: 4 });
+const rows = [
+  ["engine speed", ({ engineSpeed }) => shown(engineSpeed)],
+  ["ambient temperature", ({ stations }) => shown(stations.ambient.temperature)],
+  ["barometer at 640 m", ({ stations }) => shown(stations.ambient.pressure)],
+  ["blower speed", ({ blowerSpeed }) => shown(blowerSpeed)],
+  ["blower discharge", ({ stations }) => shown(stations.blowerOut.pressure)],
+  ["", ({ stations }) => shown(stations.blowerOut.temperature)],
+  ["behind the cooler", ({ stations }) => shown(stations.coolerOut.pressure)],
+  ["", ({ stations }) => shown(stations.coolerOut.temperature)],
+  ["boost", ({ boost }) => shown(boost)],
+  ["charge density", ({ stations }) => shown(stations.manifold.density)],
+  ["air", ({ massFlow }) => shown(massFlow, gPerS)],
+  ["blower power", ({ blowerPower }) => shown(blowerPower)],
+  ["fuel", ({ fuelMassFlow }) => shown(fuelMassFlow, gPerS)],
+  ["air-fuel ratio", ({ airFuelRatio }) => shown(airFuelRatio)],
+  ["air-fuel ratio over smoke limit", ({ smokeMargin }) => shown(smokeMargin)],
+  ["exhaust temperature", ({ exhaustTemperature }) => shown(exhaustTemperature, degC)],
+  ["brake power", ({ brakePower }) => shown(brakePower)],
+  ["torque", ({ torque }) => shown(torque)],
+  ["economy", ({ economy }) => shown(economy, litrePer100km)],
+  ["weakest margin", ({ limits: [weakest] }) => `${weakest.what} ${shown(weakest.margin)}`],
+];
+const width = 34;
+const column = 26;
+const line = (cells) =>
+  cells
+    .map((cell, i) => cell.padEnd(i === 0 ? width : column))
+    .join("")
+    .trimEnd();
+console.log(`\n${build.name}, worked sheet (chargewright ${version}); an invented build\n`);
+console.log(line(["", "cruise", "full load", "full load, hot day"]));
+for (const [what, read] of rows) console.log(line([what, ...points.map(read)]));
+console.log(`\nWhat the cooler does at full load: ${cooled.reason}; on the hot day: ${hotter.reason}`);
 
-const { inletPressure, dischargePressure, volumetricEfficiency } = demos(
-  blowerDischargeTemperature,
-  "inletPressure",
-  "dischargePressure",
-  "volumetricEfficiency",
-);
-const { density: inletDensity } = airDensity({ ...ambient, pressure: inletPressure });
-const flow = blowerFlow({
-  ...demos(blowerFlow, "displacement", "engineSpeed", "driveRatio"),
-  volumetricEfficiency,
-  inletDensity,
-});
-const discharge = blowerDischargeTemperature({
-  inletTemperature: ambient.temperature,
-  inletPressure,
-  dischargePressure,
-  volumetricEfficiency,
-});
-
-const { effectiveness } = coolerEffectiveness(demos(coolerEffectiveness, "chargeIn", "chargeOut", "coolantIn"));
-const chargeOut = solveFor(
-  coolerEffectiveness,
-  "chargeOut",
-  { effectiveness },
-  { chargeIn: discharge.dischargeTemperature, coolantIn: ambient.temperature },
-);
-const { pressureOut } = demos(netDensityGain, "pressureOut");
-const charge = {
-  temperatureIn: discharge.dischargeTemperature,
-  temperatureOut: chargeOut,
-  pressureIn: dischargePressure,
-};
-const gain = netDensityGain({ ...charge, pressureOut });
-const limit = pressureDropLimit({ ...charge, densityRatioWanted: one(1) });
-const { density: manifoldDensity } = airDensity({ pressure: pressureOut, temperature: chargeOut });
-
-const cruise = fuelFlowFromEconomy(demos(fuelFlowFromEconomy, "economy", "speed", "fuelDensity"));
-const full = demos(airFuelRatio, "fuelMassFlow", "stoichiometricRatio");
-const mixture = airFuelRatio({ airMassFlow: flow.massFlow, ...full });
-const smoke = smokeLimitedFuel({
-  airMassFlow: flow.massFlow,
-  ...demos(smokeLimitedFuel, "smokeLimitRatio", "efficiency"),
-});
-
-const rows = [];
-const section = (title, ...relations) => rows.push([`${title} (${relations.map(({ id }) => id).join(", ")})`]);
-const row = (what, quantity, unit) =>
-  rows.push([what, write(unit === undefined ? quantity : quantity.to(unit), { digits: quantity.digits ?? 4 })]);
-
-section("Ambient air, 640 m above the sea", airDensity);
-row("pressure", ambient.pressure);
-row("temperature", ambient.temperature);
-row("density", ambientDensity, kgPerM3);
-section("Blower", blowerFlow, blowerDischargeTemperature);
-row("engine speed", demo(blowerFlow, "engineSpeed"));
-row("blower speed", flow.blowerSpeed);
-row("air delivered", flow.massFlow, gPerS);
-row("discharge pressure", dischargePressure);
-row("discharge temperature", discharge.dischargeTemperature, degC);
-row("isentropic efficiency", discharge.isentropicEfficiency);
-section("Cooler", coolerEffectiveness, netDensityGain, pressureDropLimit);
-row("effectiveness", effectiveness);
-row("charge out", chargeOut, degC);
-row("pressure drop", subtract(dischargePressure, pressureOut), kPa.difference);
-row("drop at which nothing is gained", limit.largestDrop, kPa.difference);
-row("density, out over in", gain.densityRatio);
-section("Manifold", airDensity);
-row("pressure", pressureOut);
-row("density", manifoldDensity, kgPerM3);
-section("Fuel", fuelFlowFromEconomy, airFuelRatio, smokeLimitedFuel);
-row("cruise", cruise.massFlow, gPerS);
-row("full load", full.fuelMassFlow);
-row("air-fuel ratio at full load", mixture.ratio);
-row("lambda at full load", mixture.lambda);
-row("most fuel without smoke, cautious", smoke.fuelMassFlow, gPerS);
-row("brake power from it", smoke.power, kW);
-
-const width = Math.max(...rows.map(([what, value]) => (value === undefined ? 0 : what.length))) + 4;
+const { table, schedule, fallback, homing, cautions } = fuelLimit(build);
+const [rowsAt, columnsAt] = [
+  [0, table.pressure.length - 1],
+  [0, table.speed.length - 1],
+];
+console.log("\nFuel limit, corners of the table: most fuel per stroke, and steps from home");
+for (const i of rowsAt)
+  for (const k of columnsAt)
+    console.log(
+      line([
+        `  ${shown(table.pressure[i])}`,
+        shown(table.speed[k]),
+        shown(table.values[i][k], mgPerStroke),
+        `${shown(schedule.steps.values[i][k])} steps`,
+      ]),
+    );
 console.log(
-  `\nMoorland two-seater, worked sheet (chargewright ${version}); invented demo build;\n± is one standard uncertainty of the step, its inputs taken as independent\n`,
-);
-for (const [what, value] of rows) console.log(value === undefined ? what : `  ${what.padEnd(width)}${value}`);
-const cautions = [blowerFlow, blowerDischargeTemperature, netDensityGain, smokeLimitedFuel].flatMap(
-  (each) => each.cautions,
+  `  sensor lost: ${shown(fallback.fuel, mgPerStroke)}, ${shown(fallback.steps)} steps; homing: ${shown(homing.steps)} steps in ${shown(homing.time)}`,
 );
 console.log(["", "Caution", ...cautions.map((each) => `  ${each}`)].join("\n"));

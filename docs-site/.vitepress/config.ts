@@ -6,6 +6,7 @@ import { catalogue } from "./node/catalogue.ts";
 import { evidence } from "./node/evidence.ts";
 import { guideCalculators } from "./node/guide-calculators.ts";
 import { loadLibrary } from "./node/load-library.ts";
+import { quantitiesChunk } from "./node/quantities-chunk.ts";
 import { relationModules } from "./node/relation-modules.ts";
 import { searchSections } from "./node/search-sections.ts";
 import { sidebar } from "./node/sidebar.ts";
@@ -21,6 +22,8 @@ const api: DefaultTheme.SidebarItem[] = JSON.parse(readFileSync(apiSidebar, "utf
 
 export default defineConfig({
   lang: "en",
+  // One file for all pages, instead of a copy in each.
+  metaChunk: true,
   title: "Chargewright",
   description:
     "Sums for a belt-driven blower and charge cooler on a small diesel, each with its workings and its source.",
@@ -59,7 +62,7 @@ export default defineConfig({
     externalLinkIcon: true,
   },
   vite: {
-    plugins: [relationModules(library), guideCalculators(library)],
+    plugins: [relationModules(library), guideCalculators(library), quantitiesChunk()],
     resolve: { conditions },
     ssr: {
       resolve: { conditions, externalConditions: conditions },

@@ -43,25 +43,11 @@ function rename(project) {
   }
 }
 
-/** The sidebar's items for a module: its members by what they are. */
-function sidebarOf(project, urls) {
-  const kinds = {
-    Function: "Functions",
-    Variable: "Values",
-    Class: "Classes",
-    Interface: "Interfaces",
-    TypeAlias: "Types",
-  };
-  return project.getChildrenByKind(ReflectionKind.Module).map((module) => ({
-    text: module.name,
-    collapsed: true,
-    items: Object.entries(kinds).flatMap(([kind, text]) => {
-      const items = module
-        .getChildrenByKind(ReflectionKind[kind])
-        .flatMap((member) => (urls.has(member) ? [{ text: member.name, link: `/api/${urls.get(member)}` }] : []))
-        .sort((a, b) => a.text.localeCompare(b.text, "en"));
-      return items.length === 0 ? [] : [{ text, collapsed: true, items }];
-    }),
+/** The sidebar's items: every page carries the sidebar, so it names the packages and leaves their members to their pages. */
+function sidebarOf(urls) {
+  return Object.values(modules).map(([name]) => ({
+    text: name,
+    link: `/api/${urls.get(name)}`.replace(/index\.md$/, ""),
   }));
 }
 
@@ -110,14 +96,13 @@ export async function writeApi() {
   });
   const urls = new Map();
   app.renderer.on("beginPage", ({ model, url }) => {
-    urls.set(model, url.replace(/\.md$/, ""));
     urls.set(model.name, url);
   });
   const project = await app.convert();
   if (project === undefined) throw new Error("the API could not be read");
   await app.generateOutputs(project);
   if (app.logger.hasErrors()) throw new Error("the API pages could not be written");
-  writeFileSync(`${out}/sidebar.json`, JSON.stringify(sidebarOf(project, urls)));
+  writeFileSync(`${out}/sidebar.json`, JSON.stringify(sidebarOf(urls)));
   writeFileSync(`${out}/index.md`, indexPage(urls));
 }
 

@@ -31,7 +31,11 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { agree, siOf, validArguments } from "../support/random-inputs.ts";
 
-type Si<R extends { readonly si: (si: never) => unknown }> = Required<Parameters<R["si"]>[0]>;
+type Given<R extends { readonly si: (si: never) => unknown }> = Parameters<R["si"]>[0];
+/** The kernel's inputs, the optional ones given too. */
+type Si<R extends { readonly si: (si: never) => unknown }> = {
+  readonly [N in keyof Given<R>]-?: NonNullable<Given<R>[N]>;
+};
 
 /** Checks an identity over random valid inputs in SI, all of them given. */
 function always<R extends AnyRelation>(relation: R, identity: (si: Si<R>) => void): void {

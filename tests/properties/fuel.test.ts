@@ -30,7 +30,11 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { agree, siOf, validArguments } from "../support/random-inputs.ts";
 
-type Si<R extends { readonly si: (si: never) => unknown }> = Required<Parameters<R["si"]>[0]>;
+type Given<R extends { readonly si: (si: never) => unknown }> = Parameters<R["si"]>[0];
+/** The kernel's inputs, the optional ones given too. */
+type Si<R extends { readonly si: (si: never) => unknown }> = {
+  readonly [N in keyof Given<R>]-?: NonNullable<Given<R>[N]>;
+};
 
 /** Checks an identity over random valid inputs in SI, all of them given. */
 function always<R extends AnyRelation>(relation: R, identity: (si: Si<R>) => void): void {
@@ -146,7 +150,7 @@ describe("fuel-energy-per-volume and fuel-blend", () => {
     always(fuelBlend, (si) => {
       const none = fuelBlend.si({ ...si, fraction: 0 });
       expect(none).toEqual({ energyPerVolume: si.baseEnergy, loss: 0, volumeRatio: 1 });
-      expect(fuelBlend.si({ ...si, fraction: 1 }).energyPerVolume).toBe(si.addedEnergy);
+      same(fuelBlend.si({ ...si, fraction: 1 }).energyPerVolume, si.addedEnergy);
     }));
   test("H_v = (1 - Δ) H_1 and r_V H_v = H_1", () =>
     always(fuelBlend, (si) => {

@@ -56,7 +56,8 @@ describe("thermocouple-emf", () => {
       const split =
         thermocoupleEmf.si({ temperature, coldJunction: middle }).emf +
         thermocoupleEmf.si({ temperature: middle, coldJunction }).emf;
-      expect(Math.abs(split - thermocoupleEmf.si({ temperature, coldJunction }).emf)).toBeLessThan(1e-15);
+      // Near 1372 °C the terms of the polynomial are two hundred times its sum, and so is their rounding.
+      expect(Math.abs(split - thermocoupleEmf.si({ temperature, coldJunction }).emf)).toBeLessThan(1e-14);
     });
   });
 
@@ -98,7 +99,7 @@ describe("thermocouple-temperature", () => {
     always(thermocoupleTemperature, (si) => {
       const { temperature } = thermocoupleTemperature.si(si);
       const back = thermocoupleEmf.si({ temperature, coldJunction: si.coldJunction }).emf;
-      expect(Math.abs(back - si.emf)).toBeLessThan(1e-14);
+      expect(Math.abs(back - si.emf)).toBeLessThan(2e-14);
     });
   });
 

@@ -1,6 +1,14 @@
 export type { SiAirState, SiStation } from "./air-path.ts";
 export { type BoostCost, type BoostCosts, type RoadTestNoise, whatBoostCosts } from "./boost-cost.ts";
 export type { Burning } from "./burning.ts";
+export {
+  type Calibration,
+  type CalibrationOptions,
+  calibrate,
+  type FittedUnknown,
+  type Residual,
+  type Untold,
+} from "./calibrate.ts";
 export type { Call } from "./call.ts";
 export {
   type ComparedVariant,
@@ -13,6 +21,7 @@ export type { Condition, Fuelling, Given } from "./condition.ts";
 export { type Build, type BuildDescription, buildSchema } from "./description.ts";
 export { type FuelLimit, type FuelLimitOptions, fuelLimit } from "./fuel-limit.ts";
 export type { Limit } from "./limits.ts";
+export { type MeasurableName, type Measurement, measurables } from "./measurement.ts";
 export { readBuild } from "./read-build.ts";
 export { type OperatingPoint, openValue, type Station, solve } from "./solve.ts";
 export {
@@ -25,3 +34,12 @@ export {
   sweepAxes,
   sweepChannels,
 } from "./sweep.ts";
+export {
+  type Influence,
+  type PointUncertainty,
+  type Uncertain,
+  type UncertaintyOptions,
+  type UncertainValue,
+  uncertainty,
+} from "./uncertainty.ts";
+export type { UnknownName } from "./unknowns.ts";

@@ -1,6 +1,5 @@
 import { kW, Nm } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
-import { brakeTorque } from "./brake-torque.ts";
 import {
   displacement,
   engineSpeed,
@@ -31,7 +30,7 @@ export const powerFromMeanEffectivePressure = /* @__PURE__ */ relation({
     torque: { symbol: "M", unit: Nm, meaning: "torque that belongs to it" },
   },
   constants: { pi },
-  equations: ["P = p_me * V_d * n / z", "M = P / (2 * pi * n)"],
+  equations: ["P = p_me * V_d * n / z", "M = p_me * V_d / (2 * pi * z)"],
   sources: ["heywood-fundamentals"],
   assumes: ["Steady running."],
   valid: [
@@ -45,8 +44,9 @@ export const powerFromMeanEffectivePressure = /* @__PURE__ */ relation({
     wholeCycle,
   ],
   cautions: [],
-  compute: ({ meanEffectivePressure, displacement, engineSpeed, revolutionsPerCycle = REVOLUTIONS_PER_CYCLE }) => {
-    const power = (meanEffectivePressure * displacement * engineSpeed) / revolutionsPerCycle;
-    return { power, torque: brakeTorque.si({ brakePower: power, engineSpeed }).torque };
-  },
+  // Torque without the way round by power: speed plays no part in it, not even by rounding.
+  compute: ({ meanEffectivePressure, displacement, engineSpeed, revolutionsPerCycle = REVOLUTIONS_PER_CYCLE }) => ({
+    power: (meanEffectivePressure * displacement * engineSpeed) / revolutionsPerCycle,
+    torque: (meanEffectivePressure * displacement) / (2 * Math.PI * revolutionsPerCycle),
+  }),
 });

@@ -112,7 +112,7 @@ export const superchargePowerGain = /* @__PURE__ */ relation({
     "eta_vo = eta_v2 * p_2 * T_1 / (p_1 * T_2)",
     "P_e1 = eta_m * w_i * eta_v1 * q_s",
     "P_e2 = eta_m * (w_i * eta_vo + p_2 - p_1) * q_s - P_b",
-    "r_P = P_e2 / P_e1",
+    "r_P = (w_i * eta_vo + p_2 - p_1) / (w_i * eta_v1) - P_b / P_e1",
   ],
   sources: ["nag-power-plant", "mathur-sharma", "gupta"],
   assumes: [
@@ -179,7 +179,8 @@ export const superchargePowerGain = /* @__PURE__ */ relation({
     return {
       naturalPower,
       boostedPower,
-      powerRatio: boostedPower / naturalPower,
+      // Size and speed fall out here where the blower takes nothing, and must do so without a trace of rounding.
+      powerRatio: workPerVolume(si) / (specificWork * naturalVolumetricEfficiency) - blowerPower / naturalPower,
       overallVolumetricEfficiency: overallFilling(si),
     };
   },
@@ -207,8 +208,8 @@ const overallFilling = (si: Complete) =>
   (si.boostedVolumetricEfficiency * si.intakePressure * si.ambientTemperature) /
   (si.ambientPressure * si.intakeTemperature);
 
+/** Indicated work under boost per volume swept. */
+const workPerVolume = (si: Complete) => si.specificWork * overallFilling(si) + (si.intakePressure - si.ambientPressure);
+
 /** Brake power under boost before the blower's drive is taken off. */
-const grossPower = (si: Complete) =>
-  si.mechanicalEfficiency *
-  (si.specificWork * overallFilling(si) + (si.intakePressure - si.ambientPressure)) *
-  sweptFlow(si);
+const grossPower = (si: Complete) => si.mechanicalEfficiency * workPerVolume(si) * sweptFlow(si);

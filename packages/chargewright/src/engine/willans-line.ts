@@ -96,8 +96,8 @@ export const willansLine = /* @__PURE__ */ relation({
     },
     {
       inputs: ["highFuelFlow", "lowFuelFlow"],
-      says: "the higher load must take more fuel",
-      holds: ({ lowFuelFlow, highFuelFlow }) => highFuelFlow > lowFuelFlow,
+      says: "the higher load must take at least a hundredth more fuel, or no meter tells the two apart",
+      holds: ({ lowFuelFlow, highFuelFlow }) => highFuelFlow >= 1.01 * lowFuelFlow,
     },
     {
       inputs: ["lowFuelFlow", "highFuelFlow", "lowPower", "highPower"],

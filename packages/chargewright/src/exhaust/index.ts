@@ -1,2 +1,13 @@
-export { smokeLimitedFuel } from "./smoke-limited-fuel.ts";
+export { absorptionCoefficient } from "./absorption-coefficient.ts";
+export { exhaustHeat } from "./exhaust-heat.ts";
+export { exhaustHeatCapacity } from "./exhaust-heat-capacity.ts";
+export { exhaustLimitMargin } from "./exhaust-limit-margin.ts";
+export { exhaustLimitedFuel } from "./exhaust-limited-fuel.ts";
+export { exhaustProbeError } from "./exhaust-probe-error.ts";
 export { exhaustTemperature } from "./exhaust-temperature.ts";
+export { nominalFlow } from "./nominal-flow.ts";
+export { overLimitTime } from "./over-limit-time.ts";
+export { smokeLimitAt } from "./smoke-limit-at.ts";
+export { smokeLimitedFuel } from "./smoke-limited-fuel.ts";
+export { smokeMargin } from "./smoke-margin.ts";
+export { smokeOpacity } from "./smoke-opacity.ts";

@@ -1,8 +1,8 @@
-import { gPerS, kW, MJPerKg, one } from "@chargewright/quantities";
+import { gPerS, kW, one } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
+import { airMassFlow, emissionCaution, HEATING_VALUE_MJ, heatingValue } from "./shared-inputs.ts";
 
 const SMOKE_LIMIT_RATIO = 25;
-const HEATING_VALUE_MJ = 42.7;
 const EFFICIENCY = 0.3;
 
 /**
@@ -23,13 +23,7 @@ export const smokeLimitedFuel = /* @__PURE__ */ relation({
   summary:
     "The most fuel an air flow can burn before the exhaust turns black, and the power in it. The limit is not a setting to aim at: exhaust temperature may call a halt earlier.",
   inputs: {
-    airMassFlow: {
-      symbol: "q_a",
-      unit: gPerS,
-      meaning: "mass of air per time",
-      range: [0.01, 10000],
-      example: "36.7 ± 1.5 g/s",
-    },
+    airMassFlow,
     smokeLimitRatio: {
       symbol: "AFR_lim",
       unit: one,
@@ -38,7 +32,8 @@ export const smokeLimitedFuel = /* @__PURE__ */ relation({
       default: {
         value: SMOKE_LIMIT_RATIO,
         spread: [16.7, 25],
-        because: "chamber not stated: the cautious end for direct injection, with the spread of both chambers; from memory of textbooks",
+        because:
+          "chamber not stated: the cautious end for direct injection, with the spread of both chambers; from memory of textbooks",
         source: "heywood-fundamentals",
       },
       presets: {
@@ -57,19 +52,7 @@ export const smokeLimitedFuel = /* @__PURE__ */ relation({
       },
       example: "indirect injection",
     },
-    heatingValue: {
-      symbol: "H_u",
-      unit: MJPerKg,
-      meaning: "lower heating value of the fuel",
-      range: [10, 60],
-      default: {
-        value: HEATING_VALUE_MJ,
-        spread: [42.6, 43],
-        because: "road diesel; the tables seen state 42.6 to 43.0",
-        source: "afdc-fuel-properties",
-      },
-      example: "42.7 MJ/kg",
-    },
+    heatingValue,
     efficiency: {
       symbol: "eta_e",
       unit: one,
@@ -102,7 +85,7 @@ export const smokeLimitedFuel = /* @__PURE__ */ relation({
   ],
   cautions: [
     "Over-fuelling melts pistons and burns valves and manifolds long before it stops making power: watch the exhaust temperature and keep the margin.",
-    "Visible smoke and altered fuelling are regulated: keep to the emission law and inspection rules of the place, and have a licensed test station confirm the setting.",
+    emissionCaution,
   ],
   compute: ({
     airMassFlow,

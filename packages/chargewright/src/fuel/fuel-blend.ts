@@ -83,7 +83,7 @@ export const fuelBlend = /* @__PURE__ */ relation({
     loss: { symbol: "Delta", unit: one, meaning: "energy per volume that the blend lacks against the base fuel" },
     volumeRatio: { symbol: "r_V", unit: one, meaning: "volume of blend with the energy of one volume of base fuel" },
   },
-  equations: ["H_v = (1 - x) * H_1 + x * H_2", "Delta = x * (H_1 - H_2) / H_1", "r_V = H_1 / H_v"],
+  equations: ["H_v = H_1 + x * (H_2 - H_1)", "Delta = x * (H_1 - H_2) / H_1", "r_V = H_1 / H_v"],
   sources: ["afdc-biodiesel", "afdc-fuel-properties"],
   assumes: ["Volumes add; the engine turns the energy of both fuels into work equally well."],
   valid: [
@@ -99,7 +99,7 @@ export const fuelBlend = /* @__PURE__ */ relation({
     "Biodiesel attacks rubber of older pumps and hoses, and a fuel leak on hot parts burns: ask the pump's maker before you raise the share.",
   ],
   compute: ({ fraction, baseEnergy = DIESEL * 1e9, addedEnergy = BIODIESEL * 1e9 }) => {
-    const energyPerVolume = (1 - fraction) * baseEnergy + fraction * addedEnergy;
+    const energyPerVolume = baseEnergy + fraction * (addedEnergy - baseEnergy);
     return {
       energyPerVolume,
       // Adding zero turns the minus zero of a share of nothing into zero.

@@ -2,7 +2,7 @@ import { ChargewrightError, K, kg, m, mPaS, one, second } from "@chargewright/qu
 import { describe, expect, test } from "vitest";
 import type { InputDeclaration } from "./declaration.ts";
 import { relation } from "./relation.ts";
-import { simulate } from "./simulate.ts";
+import { randomOf, simulate } from "./simulate.ts";
 
 const facts = { subject: "compare", summary: "", sources: [], assumes: [], valid: [], cautions: [] } as const;
 const number = (symbol: string, spread?: readonly [number, number]) =>
@@ -298,4 +298,11 @@ describe("a simulation", () => {
   test("refuses what the call refuses", () => {
     expect(() => simulate(rootOf, { x: one(-1) })).toThrow("needs a ratio from 0 to 10");
   });
+});
+
+test("the first numbers of every seed are as random as the later ones", () => {
+  const firsts = Array.from({ length: 2000 }, (_, i) => randomOf(i - 1000).normal());
+  // The standard deviation of 2000 numbers is good to 1/sqrt(4000): three times that.
+  expect(Math.abs(Math.hypot(...firsts) / Math.sqrt(firsts.length) - 1)).toBeLessThan(3 / Math.sqrt(4000));
+  expect(Math.max(...firsts.map(Math.abs))).toBeLessThan(5);
 });

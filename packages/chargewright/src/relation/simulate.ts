@@ -85,7 +85,7 @@ export function simulate<Id extends string, I extends InputDeclarations, O exten
   return { outputs: Object.fromEntries(outputs), samples, refused: samples - accepted, seed };
 }
 
-function checkOption(relation: string, name: string, value: number, least: number, most: number): void {
+export function checkOption(relation: string, name: string, value: number, least: number, most: number): void {
   if (Number.isInteger(value) && value >= least && value <= most) return;
   throw new ChargewrightError("out-of-range", `needs a whole number from ${least} to ${most}; got ${String(value)}`, {
     relation,
@@ -145,9 +145,14 @@ interface Random {
   readonly normal: Draw;
 }
 
-function randomOf(seed: number): Random {
+const WARMING = 32;
+
+/** A source of random numbers that a seed determines. */
+export function randomOf(seed: number): Random {
   const generator = xoroshiro128plus(seed);
   const uniform = () => uniformFloat64(generator);
+  // The generator starts from a state of hardly any random bits: its first numbers lie at the ends, whatever the seed.
+  for (let i = 0; i < WARMING; i++) uniform();
   let spare: number | undefined;
   // G. E. P. Box and M. E. Muller (1958), two numbers at a time (JCGM 101, C.4).
   const normal = () => {
@@ -181,7 +186,7 @@ function drawAssumed({ unit }: Input, { value, spread }: Assumption, uniform: Dr
 }
 
 /** What the sorted points of an output come to. */
-function simulated(points: Float64Array, firstOrder: Quantity): SimulatedOutput {
+export function simulated(points: Float64Array, firstOrder: Quantity): SimulatedOutput {
   const { unit } = firstOrder;
   const count = points.length;
   const at = (rank: number) => points[Math.min(Math.max(Math.round(rank), 0), count - 1)] as number;
