@@ -20,9 +20,9 @@ var ChargewrightError = class extends Error {
   /** The sentence without the place it happened in and without the help address. */
   reason;
   constructor(code, reason, details = {}) {
-    const place2 = [details.relation, details.input].filter((part) => part !== void 0).join(": ");
+    const place = [details.relation, details.input].filter((part) => part !== void 0).join(": ");
     const help = `errors#${code}`;
-    super(`${place2 === "" ? "" : `${place2}: `}${reason} [${help}]`);
+    super(`${place === "" ? "" : `${place}: `}${reason} [${help}]`);
     this.code = code;
     this.reason = reason;
     this.relation = details.relation;
@@ -111,11 +111,11 @@ var Quantity = class _Quantity {
   // What most quantities do without is kept apart: a million of them then cost half the memory.
   #details;
   /** Takes SI values that are known to be sound; users call a unit or `read` instead. */
-  constructor(kind, si, unit2, uncertainty3, digits, contributions) {
+  constructor(kind, si, unit2, uncertainty2, digits, contributions) {
     this.kind = kind;
     this.si = si;
     this.unit = unit2;
-    this.#details = uncertainty3 === 0 && digits === void 0 && contributions === void 0 ? void 0 : { uncertainty: uncertainty3, digits, contributions };
+    this.#details = uncertainty2 === 0 && digits === void 0 && contributions === void 0 ? void 0 : { uncertainty: uncertainty2, digits, contributions };
   }
   /** Standard uncertainty (one standard deviation) in SI; 0 means exact. */
   get uncertainty() {
@@ -182,9 +182,9 @@ var Quantity = class _Quantity {
     );
   }
 };
-function fromSi(si, unit2, uncertainty3 = 0) {
-  unit2(unit2.fromSi(si), unit2.uncertaintyFromSi(uncertainty3, si));
-  return new Quantity(unit2.kind, si, unit2, uncertainty3, void 0, void 0);
+function fromSi(si, unit2, uncertainty2 = 0) {
+  unit2(unit2.fromSi(si), unit2.uncertaintyFromSi(uncertainty2, si));
+  return new Quantity(unit2.kind, si, unit2, uncertainty2, void 0, void 0);
 }
 
 // packages/quantities/src/unit.ts
@@ -202,11 +202,11 @@ function build(kind, definition, conversion) {
     if (typeof value !== "number" || typeof plusMinus !== "number")
       refuse(kind, label, value, plusMinus, false, void 0);
     const si = toSi(value);
-    const uncertainty3 = plusMinus === 0 ? 0 : uncertaintyToSi(plusMinus, si);
+    const uncertainty2 = plusMinus === 0 ? 0 : uncertaintyToSi(plusMinus, si);
     const exists = si >= least && si <= Number.MAX_VALUE;
-    if (!(exists && uncertainty3 >= 0 && uncertainty3 <= Number.MAX_VALUE))
+    if (!(exists && uncertainty2 >= 0 && uncertainty2 <= Number.MAX_VALUE))
       refuse(kind, label, value, plusMinus, exists, least === 0 ? fromSi2(0) : void 0);
-    return new Quantity(kind, si, unit2, uncertainty3, void 0, void 0);
+    return new Quantity(kind, si, unit2, uncertainty2, void 0, void 0);
   };
   const unit2 = Object.assign(make, {
     kind,
@@ -245,19 +245,19 @@ function unit(kind, definition) {
   return build(kind, definition, {
     toSi: (value) => value * factor,
     fromSi: (si) => si / factor,
-    uncertaintyToSi: (uncertainty3) => uncertainty3 * factor,
-    uncertaintyFromSi: (uncertainty3) => uncertainty3 / factor
+    uncertaintyToSi: (uncertainty2) => uncertainty2 * factor,
+    uncertaintyFromSi: (uncertainty2) => uncertainty2 / factor
   });
 }
 function reciprocalUnit(kind, definition) {
   const { factor } = definition;
-  const turn2 = (value) => factor / value;
-  const slope = (uncertainty3, si) => uncertainty3 * si * si / factor;
+  const turn3 = (value) => factor / value;
+  const slope = (uncertainty2, si) => uncertainty2 * si * si / factor;
   return build(kind, definition, {
-    toSi: turn2,
-    fromSi: turn2,
+    toSi: turn3,
+    fromSi: turn3,
     uncertaintyToSi: slope,
-    uncertaintyFromSi: (uncertainty3, si) => uncertainty3 * factor / (si * si)
+    uncertaintyFromSi: (uncertainty2, si) => uncertainty2 * factor / (si * si)
   });
 }
 function pressureUnit(definition) {
@@ -274,8 +274,8 @@ function temperatureUnit(definition, shift) {
   const temperature = build("temperature", definition, {
     toSi: (value) => (value + shift) * factor,
     fromSi: (si) => si / factor - shift,
-    uncertaintyToSi: (uncertainty3) => uncertainty3 * factor,
-    uncertaintyFromSi: (uncertainty3) => uncertainty3 / factor
+    uncertaintyToSi: (uncertainty2) => uncertainty2 * factor,
+    uncertaintyFromSi: (uncertainty2) => uncertainty2 / factor
   });
   const difference = unit("temperatureDifference", definition);
   const family = { temperature, temperatureDifference: difference };
@@ -3809,7 +3809,7 @@ P.cosine = P.cos = function() {
   return finalise(quadrant == 2 || quadrant == 3 ? x.neg() : x, pr, rm, true);
 };
 P.cubeRoot = P.cbrt = function() {
-  var e, m4, n, r, rep, s, sd, t, t3, t3plusx, x = this, Ctor = x.constructor;
+  var e, m4, n, r, rep, s, sd, t2, t3, t3plusx, x = this, Ctor = x.constructor;
   if (!x.isFinite() || x.isZero()) return new Ctor(x);
   external = false;
   s = x.s * mathpow(x.s * x, 1 / 3);
@@ -3832,17 +3832,17 @@ P.cubeRoot = P.cbrt = function() {
   }
   sd = (e = Ctor.precision) + 3;
   for (; ; ) {
-    t = r;
-    t3 = t.times(t).times(t);
+    t2 = r;
+    t3 = t2.times(t2).times(t2);
     t3plusx = t3.plus(x);
-    r = divide(t3plusx.plus(x).times(t), t3plusx.plus(t3), sd + 2, 1);
-    if (digitsToString(t.d).slice(0, sd) === (n = digitsToString(r.d)).slice(0, sd)) {
+    r = divide(t3plusx.plus(x).times(t2), t3plusx.plus(t3), sd + 2, 1);
+    if (digitsToString(t2.d).slice(0, sd) === (n = digitsToString(r.d)).slice(0, sd)) {
       n = n.slice(sd - 3, sd + 1);
       if (n == "9999" || !rep && n == "4999") {
         if (!rep) {
-          finalise(t, e + 1, 0);
-          if (t.times(t).times(t).eq(x)) {
-            r = t;
+          finalise(t2, e + 1, 0);
+          if (t2.times(t2).times(t2).eq(x)) {
+            r = t2;
             break;
           }
         }
@@ -4031,7 +4031,7 @@ P.inverseSine = P.asin = function() {
   return x.times(2);
 };
 P.inverseTangent = P.atan = function() {
-  var i, j, k, n, px, t, r, wpr, x2, x = this, Ctor = x.constructor, pr = Ctor.precision, rm = Ctor.rounding;
+  var i, j, k, n, px, t2, r, wpr, x2, x = this, Ctor = x.constructor, pr = Ctor.precision, rm = Ctor.rounding;
   if (!x.isFinite()) {
     if (!x.s) return new Ctor(NaN);
     if (pr + 4 <= PI_PRECISION) {
@@ -4058,10 +4058,10 @@ P.inverseTangent = P.atan = function() {
   px = x;
   for (; i !== -1; ) {
     px = px.times(x2);
-    t = r.minus(px.div(n += 2));
+    t2 = r.minus(px.div(n += 2));
     px = px.times(x2);
-    r = t.plus(px.div(n += 2));
-    if (r.d[j] !== void 0) for (i = j; r.d[i] === t.d[i] && i--; ) ;
+    r = t2.plus(px.div(n += 2));
+    if (r.d[j] !== void 0) for (i = j; r.d[i] === t2.d[i] && i--; ) ;
   }
   if (k) r = r.times(2 << k - 1);
   external = true;
@@ -4341,7 +4341,7 @@ P.sine = P.sin = function() {
   return finalise(quadrant > 2 ? x.neg() : x, pr, rm, true);
 };
 P.squareRoot = P.sqrt = function() {
-  var m4, n, sd, r, rep, t, x = this, d = x.d, e = x.e, s = x.s, Ctor = x.constructor;
+  var m4, n, sd, r, rep, t2, x = this, d = x.d, e = x.e, s = x.s, Ctor = x.constructor;
   if (s !== 1 || !d || !d[0]) {
     return new Ctor(!s || s < 0 && (!d || d[0]) ? NaN : d ? x : 1 / 0);
   }
@@ -4364,15 +4364,15 @@ P.squareRoot = P.sqrt = function() {
   }
   sd = (e = Ctor.precision) + 3;
   for (; ; ) {
-    t = r;
-    r = t.plus(divide(x, t, sd + 2, 1)).times(0.5);
-    if (digitsToString(t.d).slice(0, sd) === (n = digitsToString(r.d)).slice(0, sd)) {
+    t2 = r;
+    r = t2.plus(divide(x, t2, sd + 2, 1)).times(0.5);
+    if (digitsToString(t2.d).slice(0, sd) === (n = digitsToString(r.d)).slice(0, sd)) {
       n = n.slice(sd - 3, sd + 1);
       if (n == "9999" || !rep && n == "4999") {
         if (!rep) {
-          finalise(t, e + 1, 0);
-          if (t.times(t).eq(x)) {
-            r = t;
+          finalise(t2, e + 1, 0);
+          if (t2.times(t2).eq(x)) {
+            r = t2;
             break;
           }
         }
@@ -4406,7 +4406,7 @@ P.tangent = P.tan = function() {
   return finalise(quadrant == 2 || quadrant == 4 ? x.neg() : x, pr, rm, true);
 };
 P.times = P.mul = function(y) {
-  var carry, e, i, k, r, rL, t, xdL, ydL, x = this, Ctor = x.constructor, xd = x.d, yd2 = (y = new Ctor(y)).d;
+  var carry, e, i, k, r, rL, t2, xdL, ydL, x = this, Ctor = x.constructor, xd = x.d, yd2 = (y = new Ctor(y)).d;
   y.s *= x.s;
   if (!xd || !xd[0] || !yd2 || !yd2[0]) {
     return new Ctor(!y.s || xd && !xd[0] && !yd2 || yd2 && !yd2[0] && !xd ? NaN : !xd || !yd2 ? y.s / 0 : y.s * 0);
@@ -4428,9 +4428,9 @@ P.times = P.mul = function(y) {
   for (i = ydL; --i >= 0; ) {
     carry = 0;
     for (k = xdL + i; k > i; ) {
-      t = r[k] + yd2[i] * xd[k - i - 1] + carry;
-      r[k--] = t % BASE | 0;
-      carry = t / BASE | 0;
+      t2 = r[k] + yd2[i] * xd[k - i - 1] + carry;
+      r[k--] = t2 % BASE | 0;
+      carry = t2 / BASE | 0;
     }
     r[k] = (r[k] + carry) % BASE | 0;
   }
@@ -4744,31 +4744,31 @@ var divide = /* @__PURE__ */ (function() {
     if (carry) x.unshift(carry);
     return x;
   }
-  function compare(a, b, aL, bL) {
+  function compare(a, b2, aL, bL) {
     var i, r;
     if (aL != bL) {
       r = aL > bL ? 1 : -1;
     } else {
       for (i = r = 0; i < aL; i++) {
-        if (a[i] != b[i]) {
-          r = a[i] > b[i] ? 1 : -1;
+        if (a[i] != b2[i]) {
+          r = a[i] > b2[i] ? 1 : -1;
           break;
         }
       }
     }
     return r;
   }
-  function subtract(a, b, aL, base) {
+  function subtract(a, b2, aL, base) {
     var i = 0;
     for (; aL--; ) {
       a[aL] -= i;
-      i = a[aL] < b[aL] ? 1 : 0;
-      a[aL] = i * base + a[aL] - b[aL];
+      i = a[aL] < b2[aL] ? 1 : 0;
+      a[aL] = i * base + a[aL] - b2[aL];
     }
     for (; !a[0] && a.length > 1; ) a.shift();
   }
   return function(x, y, pr, rm, dp, base) {
-    var cmp, e, i, k, logBase, more, prod, prodL, q, qd, rem, remL, rem0, sd, t, xi, xL, yd0, yL, yz, Ctor = x.constructor, sign2 = x.s == y.s ? 1 : -1, xd = x.d, yd2 = y.d;
+    var cmp, e, i, k, logBase, more, prod, prodL, q, qd, rem, remL, rem0, sd, t2, xi, xL, yd0, yL, yz, Ctor = x.constructor, sign2 = x.s == y.s ? 1 : -1, xd = x.d, yd2 = y.d;
     if (!xd || !xd[0] || !yd2 || !yd2[0]) {
       return new Ctor(
         // Return NaN if either NaN, or both Infinity or 0.
@@ -4811,9 +4811,9 @@ var divide = /* @__PURE__ */ (function() {
         yd2 = yd2[0];
         sd++;
         for (; (i < xL || k) && sd--; i++) {
-          t = k * base + (xd[i] || 0);
-          qd[i] = t / yd2 | 0;
-          k = t % yd2 | 0;
+          t2 = k * base + (xd[i] || 0);
+          qd[i] = t2 / yd2 | 0;
+          k = t2 % yd2 | 0;
         }
         more = k || i < xL;
       } else {
@@ -5075,7 +5075,7 @@ function maxOrMin(Ctor, args, n) {
   return x;
 }
 function naturalExponential(x, sd) {
-  var denominator, guard, j, pow2, sum2, t, wpr, rep = 0, i = 0, k = 0, Ctor = x.constructor, rm = Ctor.rounding, pr = Ctor.precision;
+  var denominator, guard, j, pow2, sum2, t2, wpr, rep = 0, i = 0, k = 0, Ctor = x.constructor, rm = Ctor.rounding, pr = Ctor.precision;
   if (!x.d || !x.d[0] || x.e > 17) {
     return new Ctor(x.d ? !x.d[0] ? 1 : x.s < 0 ? 0 : 1 / 0 : x.s ? x.s < 0 ? 0 : x : 0 / 0);
   }
@@ -5085,9 +5085,9 @@ function naturalExponential(x, sd) {
   } else {
     wpr = sd;
   }
-  t = new Ctor(0.03125);
+  t2 = new Ctor(0.03125);
   while (x.e > -2) {
-    x = x.times(t);
+    x = x.times(t2);
     k += 5;
   }
   guard = Math.log(mathpow(2, k)) / Math.LN10 * 2 + 5 | 0;
@@ -5097,14 +5097,14 @@ function naturalExponential(x, sd) {
   for (; ; ) {
     pow2 = finalise(pow2.times(x), wpr, 1);
     denominator = denominator.times(++i);
-    t = sum2.plus(divide(pow2, denominator, wpr, 1));
-    if (digitsToString(t.d).slice(0, wpr) === digitsToString(sum2.d).slice(0, wpr)) {
+    t2 = sum2.plus(divide(pow2, denominator, wpr, 1));
+    if (digitsToString(t2.d).slice(0, wpr) === digitsToString(sum2.d).slice(0, wpr)) {
       j = k;
       while (j--) sum2 = finalise(sum2.times(sum2), wpr, 1);
       if (sd == null) {
         if (rep < 3 && checkRoundingDigits(sum2.d, wpr - guard, rm, rep)) {
           Ctor.precision = wpr += 10;
-          denominator = pow2 = t = new Ctor(1);
+          denominator = pow2 = t2 = new Ctor(1);
           i = 0;
           rep++;
         } else {
@@ -5115,11 +5115,11 @@ function naturalExponential(x, sd) {
         return sum2;
       }
     }
-    sum2 = t;
+    sum2 = t2;
   }
 }
 function naturalLogarithm(y, sd) {
-  var c, c0, denominator, e, numerator, rep, sum2, t, wpr, x1, x2, n = 1, guard = 10, x = y, xd = x.d, Ctor = x.constructor, rm = Ctor.rounding, pr = Ctor.precision;
+  var c, c0, denominator, e, numerator, rep, sum2, t2, wpr, x1, x2, n = 1, guard = 10, x = y, xd = x.d, Ctor = x.constructor, rm = Ctor.rounding, pr = Ctor.precision;
   if (x.s < 0 || !xd || !xd[0] || !x.e && xd[0] == 1 && xd.length == 1) {
     return new Ctor(xd && !xd[0] ? -1 / 0 : x.s != 1 ? NaN : xd ? 0 : x);
   }
@@ -5147,8 +5147,8 @@ function naturalLogarithm(y, sd) {
       x = new Ctor(c0 + "." + c.slice(1));
     }
   } else {
-    t = getLn10(Ctor, wpr + 2, pr).times(e + "");
-    x = naturalLogarithm(new Ctor(c0 + "." + c.slice(1)), wpr - guard).plus(t);
+    t2 = getLn10(Ctor, wpr + 2, pr).times(e + "");
+    x = naturalLogarithm(new Ctor(c0 + "." + c.slice(1)), wpr - guard).plus(t2);
     Ctor.precision = pr;
     return sd == null ? finalise(x, pr, rm, external = true) : x;
   }
@@ -5158,15 +5158,15 @@ function naturalLogarithm(y, sd) {
   denominator = 3;
   for (; ; ) {
     numerator = finalise(numerator.times(x2), wpr, 1);
-    t = sum2.plus(divide(numerator, new Ctor(denominator), wpr, 1));
-    if (digitsToString(t.d).slice(0, wpr) === digitsToString(sum2.d).slice(0, wpr)) {
+    t2 = sum2.plus(divide(numerator, new Ctor(denominator), wpr, 1));
+    if (digitsToString(t2.d).slice(0, wpr) === digitsToString(sum2.d).slice(0, wpr)) {
       sum2 = sum2.times(2);
       if (e !== 0) sum2 = sum2.plus(getLn10(Ctor, wpr + 2, pr).times(e + ""));
       sum2 = divide(sum2, new Ctor(n), wpr, 1);
       if (sd == null) {
         if (checkRoundingDigits(sum2.d, wpr - guard, rm, rep)) {
           Ctor.precision = wpr += guard;
-          t = numerator = x = divide(x1.minus(1), x1.plus(1), wpr, 1);
+          t2 = numerator = x = divide(x1.minus(1), x1.plus(1), wpr, 1);
           x2 = finalise(x.times(x), wpr, 1);
           denominator = rep = 1;
         } else {
@@ -5177,7 +5177,7 @@ function naturalLogarithm(y, sd) {
         return sum2;
       }
     }
-    sum2 = t;
+    sum2 = t2;
     denominator += 2;
   }
 }
@@ -5294,51 +5294,51 @@ function sine(Ctor, x) {
   return x;
 }
 function taylorSeries(Ctor, n, x, y, isHyperbolic) {
-  var j, t, u, x2, i = 1, pr = Ctor.precision, k = Math.ceil(pr / LOG_BASE);
+  var j, t2, u, x2, i = 1, pr = Ctor.precision, k = Math.ceil(pr / LOG_BASE);
   external = false;
   x2 = x.times(x);
   u = new Ctor(y);
   for (; ; ) {
-    t = divide(u.times(x2), new Ctor(n++ * n++), pr, 1);
-    u = isHyperbolic ? y.plus(t) : y.minus(t);
-    y = divide(t.times(x2), new Ctor(n++ * n++), pr, 1);
-    t = u.plus(y);
-    if (t.d[k] !== void 0) {
-      for (j = k; t.d[j] === u.d[j] && j--; ) ;
+    t2 = divide(u.times(x2), new Ctor(n++ * n++), pr, 1);
+    u = isHyperbolic ? y.plus(t2) : y.minus(t2);
+    y = divide(t2.times(x2), new Ctor(n++ * n++), pr, 1);
+    t2 = u.plus(y);
+    if (t2.d[k] !== void 0) {
+      for (j = k; t2.d[j] === u.d[j] && j--; ) ;
       if (j == -1) break;
     }
     j = u;
     u = y;
-    y = t;
-    t = j;
+    y = t2;
+    t2 = j;
     i++;
   }
   external = true;
-  t.d.length = k + 1;
-  return t;
+  t2.d.length = k + 1;
+  return t2;
 }
-function tinyPow(b, e) {
-  var n = b;
-  while (--e) n *= b;
+function tinyPow(b2, e) {
+  var n = b2;
+  while (--e) n *= b2;
   return n;
 }
 function toLessThanHalfPi(Ctor, x) {
-  var t, isNeg = x.s < 0, pi4 = getPi(Ctor, Ctor.precision, 1), halfPi = pi4.times(0.5);
+  var t2, isNeg = x.s < 0, pi4 = getPi(Ctor, Ctor.precision, 1), halfPi = pi4.times(0.5);
   x = x.abs();
   if (x.lte(halfPi)) {
     quadrant = isNeg ? 4 : 1;
     return x;
   }
-  t = x.divToInt(pi4);
-  if (t.isZero()) {
+  t2 = x.divToInt(pi4);
+  if (t2.isZero()) {
     quadrant = isNeg ? 3 : 2;
   } else {
-    x = x.minus(t.times(pi4));
+    x = x.minus(t2.times(pi4));
     if (x.lte(halfPi)) {
-      quadrant = isOdd(t) ? isNeg ? 2 : 3 : isNeg ? 4 : 1;
+      quadrant = isOdd(t2) ? isNeg ? 2 : 3 : isNeg ? 4 : 1;
       return x;
     }
-    quadrant = isOdd(t) ? isNeg ? 1 : 4 : isNeg ? 3 : 2;
+    quadrant = isOdd(t2) ? isNeg ? 1 : 4 : isNeg ? 3 : 2;
   }
   return x.minus(pi4).abs();
 }
@@ -5558,7 +5558,7 @@ function cosh(x) {
 function clone(obj) {
   var i, p2, ps;
   function Decimal2(v) {
-    var e, i2, t, x = this;
+    var e, i2, t2, x = this;
     if (!(x instanceof Decimal2)) return new Decimal2(v);
     x.constructor = Decimal2;
     if (isDecimalInstance(v)) {
@@ -5580,8 +5580,8 @@ function clone(obj) {
       }
       return;
     }
-    t = typeof v;
-    if (t === "number") {
+    t2 = typeof v;
+    if (t2 === "number") {
       if (v === 0) {
         x.s = 1 / v < 0 ? -1 : 1;
         x.e = 0;
@@ -5621,7 +5621,7 @@ function clone(obj) {
       }
       return parseDecimal(x, v.toString());
     }
-    if (t === "string") {
+    if (t2 === "string") {
       if ((i2 = v.charCodeAt(0)) === 45) {
         v = v.slice(1);
         x.s = -1;
@@ -5631,7 +5631,7 @@ function clone(obj) {
       }
       return isDecimal.test(v) ? parseDecimal(x, v) : parseOther(x, v);
     }
-    if (t === "bigint") {
+    if (t2 === "bigint") {
       if (v < 0) {
         v = -v;
         x.s = -1;
@@ -5714,7 +5714,7 @@ function floor(x) {
   return finalise(x = new this(x), x.e + 1, 3);
 }
 function hypot() {
-  var i, n, t = new this(0);
+  var i, n, t2 = new this(0);
   external = false;
   for (i = 0; i < arguments.length; ) {
     n = new this(arguments[i++]);
@@ -5723,13 +5723,13 @@ function hypot() {
         external = true;
         return new this(1 / 0);
       }
-      t = n;
-    } else if (t.d) {
-      t = t.plus(n.times(n));
+      t2 = n;
+    } else if (t2.d) {
+      t2 = t2.plus(n.times(n));
     }
   }
   external = true;
-  return t.sqrt();
+  return t2.sqrt();
 }
 function isDecimalInstance(obj) {
   return obj instanceof Decimal || obj && obj.toStringTag === tag || false;
@@ -5909,12 +5909,12 @@ function sizeOf(value, unit2) {
   const origin = unit2.fromSi(0);
   return Number.isFinite(origin) ? Math.max(Math.abs(value), Math.abs(value - origin), Math.abs(origin)) : Math.abs(value);
 }
-function roundAt(number2, place2) {
-  const kept = number2.e - place2 + 1;
+function roundAt(number2, place) {
+  const kept = number2.e - place + 1;
   if (number2.isZero() || kept < 0) return new Decimal(0);
   if (kept > 0) return number2.toSignificantDigits(kept, Decimal.ROUND_HALF_EVEN);
-  const unit2 = new Decimal(`1e${place2}`);
-  return number2.abs().gt(new Decimal(`5e${place2 - 1}`)) ? number2.isNegative() ? unit2.neg() : unit2 : new Decimal(0);
+  const unit2 = new Decimal(`1e${place}`);
+  return number2.abs().gt(new Decimal(`5e${place - 1}`)) ? number2.isNegative() ? unit2.neg() : unit2 : new Decimal(0);
 }
 function plain(value, digits, decimals, size = Math.abs(value)) {
   if (decimals !== void 0) return lay(roundAt(decimalOf(value, SOUND_DIGITS, size), -decimals), -decimals);
@@ -5928,24 +5928,24 @@ function paired(value, plusMinus, digits, decimals, size) {
   const spread = decimalOf(plusMinus, SOUND_DIGITS);
   const second2 = spread.toSignificantDigits(2, Decimal.ROUND_HALF_EVEN).e - 1;
   const wanted2 = decimals !== void 0 ? -decimals : digits !== void 0 ? number2.e - digits + 1 : second2;
-  const place2 = Math.min(Math.max(wanted2, second2), second2 + 1);
-  if (!number2.isZero() && place2 < number2.e - MOST_DIGITS + 1)
-    return `${lay(new Decimal(value))} \xB1 ${lay(roundAt(spread, place2), place2)}`;
-  const roundValue = roundAt(number2, place2);
-  const roundSpread = roundAt(spread, place2);
+  const place = Math.min(Math.max(wanted2, second2), second2 + 1);
+  if (!number2.isZero() && place < number2.e - MOST_DIGITS + 1)
+    return `${lay(new Decimal(value))} \xB1 ${lay(roundAt(spread, place), place)}`;
+  const roundValue = roundAt(number2, place);
+  const roundSpread = roundAt(spread, place);
   const larger = roundValue.abs().gt(roundSpread) ? roundValue : roundSpread;
   const power = powerOf(larger);
-  return `${lay(roundValue, place2, power)} \xB1 ${lay(roundSpread, place2, power)}`;
+  return `${lay(roundValue, place, power)} \xB1 ${lay(roundSpread, place, power)}`;
 }
 function powerOf(number2) {
   if (number2.isZero()) return 0;
   const size = number2.abs();
   return size.gt(1e6) || size.lt(1e-4) ? number2.e : 0;
 }
-function lay(number2, place2, power = powerOf(number2)) {
+function lay(number2, place, power = powerOf(number2)) {
   const size = number2.abs();
   const sign2 = number2.isNegative() && !number2.isZero() ? "-" : "";
-  const last = place2 ?? number2.e - number2.precision() + 1;
+  const last = place ?? number2.e - number2.precision() + 1;
   if (power === 0) return `${sign2}${size.toFixed(Math.max(0, -last))}`;
   const scaled = new Decimal(`${digitsOf(size)}e${size.e - power - (size.precision() - 1)}`);
   return `${sign2}${scaled.toFixed(Math.max(0, power - last))}e${power}`;
@@ -5973,9 +5973,9 @@ function faithful(value, si, unit2) {
 var STEP = Math.cbrt(Number.EPSILON);
 function propagate(kernel, view, values, outputs, gauges) {
   const parts = outputs.map(() => []);
-  for (const { input: input3, slot, uncertainty: uncertainty3, assumed: assumed2 } of gauges) {
+  for (const { input: input3, slot, uncertainty: uncertainty2, assumed } of gauges) {
     const at = view.values[slot];
-    const step = STEP * Math.max(Math.abs(at), uncertainty3);
+    const step = STEP * Math.max(Math.abs(at), uncertainty2);
     const above = at + step;
     const below = at - step;
     view.values[slot] = above;
@@ -5991,15 +5991,15 @@ function propagate(kernel, view, values, outputs, gauges) {
       if (!Number.isFinite(slope)) slope = (high - middle) / (above - at);
       if (!Number.isFinite(slope)) slope = (middle - low) / (at - below);
       if (!Number.isFinite(slope)) refuse2(input3, output, at);
-      parts[i]?.push({ input: input3, uncertainty: Math.abs(slope) * uncertainty3, share: 0, assumed: assumed2 });
+      parts[i]?.push({ input: input3, uncertainty: Math.abs(slope) * uncertainty2, share: 0, assumed });
     }
   }
   return parts.map(combine);
 }
 function combine(parts) {
-  const uncertainty3 = Math.hypot(...parts.map((part) => part.uncertainty));
-  const contributions = parts.map((part) => ({ ...part, share: uncertainty3 === 0 ? 0 : (part.uncertainty / uncertainty3) ** 2 })).sort((a, b) => b.share - a.share);
-  return { uncertainty: uncertainty3, contributions };
+  const uncertainty2 = Math.hypot(...parts.map((part) => part.uncertainty));
+  const contributions = parts.map((part) => ({ ...part, share: uncertainty2 === 0 ? 0 : (part.uncertainty / uncertainty2) ** 2 })).sort((a, b2) => b2.share - a.share);
+  return { uncertainty: uncertainty2, contributions };
 }
 function refuse2(input3, output, value) {
   throw new ChargewrightError("not-computable", `its \xB1 cannot be carried through to ${output} at this point`, {
@@ -6015,7 +6015,7 @@ function shortNumber(value) {
 }
 function rangeText({ unit: unit2, range }, shown) {
   const ends2 = range.map((end) => shown === unit2 ? end : shown.fromSi(unit2.toSi(end)));
-  const [least, most] = ends2.sort((a, b) => a - b);
+  const [least, most] = ends2.sort((a, b2) => a - b2);
   return `from ${shortNumber(least)} to ${shortNumber(most)} ${shown.label}`.trim();
 }
 
@@ -6033,8 +6033,8 @@ function given(value) {
 }
 function refuseInput(relation2, name, value) {
   const input3 = relation2.inputs[name];
-  const place2 = { relation: relation2.id, input: name, value };
-  const details = { ...place2, range: rangeText(input3, input3.unit), unit: input3.unit.label };
+  const place = { relation: relation2.id, input: name, value };
+  const details = { ...place, range: rangeText(input3, input3.unit), unit: input3.unit.label };
   if (value === void 0)
     throw new ChargewrightError(
       "missing-input",
@@ -6055,7 +6055,7 @@ function refuseInput(relation2, name, value) {
       details
     );
   throw new ChargewrightError("out-of-range", `got ${given(value)}; needs ${needs(input3, value.unit)}`, {
-    ...place2,
+    ...place,
     range: rangeText(input3, value.unit),
     unit: value.unit.label
   });
@@ -6069,23 +6069,23 @@ function wayAcross(value, input3) {
   return "";
 }
 function refuseUnknown(relation2, args) {
-  const names3 = Object.keys(relation2.inputs);
+  const names2 = Object.keys(relation2.inputs);
   if (typeof args !== "object" || args === null)
-    throw new ChargewrightError("missing-input", `needs an object with ${names3.join(", ")}; got ${given(args)}`, {
+    throw new ChargewrightError("missing-input", `needs an object with ${names2.join(", ")}; got ${given(args)}`, {
       relation: relation2.id,
       value: args
     });
   for (const [name, value] of Object.entries(args))
     if (!Object.hasOwn(relation2.inputs, name) && value !== void 0)
-      throw new ChargewrightError("unknown-input", `there is no such input${hint(name, names3)}`, {
+      throw new ChargewrightError("unknown-input", `there is no such input${hint(name, names2)}`, {
         relation: relation2.id,
         input: name,
         value
       });
 }
-function hint(name, names3) {
-  const near = nearestWord(name, names3);
-  return near === void 0 ? `; the inputs are ${names3.join(", ")}` : `; is "${near}" meant?`;
+function hint(name, names2) {
+  const near = nearestWord(name, names2);
+  return near === void 0 ? `; the inputs are ${names2.join(", ")}` : `; is "${near}" meant?`;
 }
 function refuseContradiction(relation2, { inputs, says }, args) {
   const values = inputs.map((name) => {
@@ -6111,9 +6111,9 @@ function refuseResult(relation2, output, value) {
 }
 
 // packages/chargewright/src/relation/si-view.ts
-function siView(names3) {
-  const values = new Float64Array(names3.length);
-  const properties = names3.map((name, slot) => [name, { get: () => values[slot] }]);
+function siView(names2) {
+  const values = new Float64Array(names2.length);
+  const properties = names2.map((name, slot) => [name, { get: () => values[slot] }]);
   const prototype = Object.defineProperties({}, Object.fromEntries(properties));
   return Object.assign(Object.create(prototype), { values });
 }
@@ -6161,11 +6161,11 @@ function relation(declaration) {
   const inputs = Object.entries(declaration.inputs).map(planInput);
   const outputs = Object.entries(declaration.outputs).map((entry2) => planOutput(entry2, declaration.inputs));
   const kernel = compute;
-  const names3 = inputs.map(({ name }) => name);
-  const everything = 2 ** names3.length - 1;
+  const names2 = inputs.map(({ name }) => name);
+  const everything = 2 ** names2.length - 1;
   const outputNames = outputs.map(({ name }) => name);
-  const slots = new Map(names3.map((name, slot) => [name, slot]));
-  const si = siView(names3);
+  const slots = new Map(names2.map((name, slot) => [name, slot]));
+  const si = siView(names2);
   const call = (args) => {
     if (typeof args !== "object" || args === null) refuseUnknown(self, args);
     const { values: slotValues } = si;
@@ -6175,7 +6175,7 @@ function relation(declaration) {
     for (const name in args) {
       const quantity = args[name];
       if (quantity === void 0) continue;
-      const slot = names3[next] === name ? next : slots.get(name);
+      const slot = names2[next] === name ? next : slots.get(name);
       const plan = slot === void 0 ? void 0 : inputs[slot];
       if (slot === void 0 || plan === void 0) {
         refuseUnknown(self, args);
@@ -6218,8 +6218,8 @@ function relation(declaration) {
   };
   const gauges = (args) => inputs.flatMap(({ name: input3, spread }, slot) => {
     const quantity = args[input3];
-    const uncertainty3 = quantity === void 0 ? spread : quantity.uncertainty;
-    return uncertainty3 === 0 ? [] : [{ input: input3, slot, uncertainty: uncertainty3, assumed: quantity === void 0 }];
+    const uncertainty2 = quantity === void 0 ? spread : quantity.uncertainty;
+    return uncertainty2 === 0 ? [] : [{ input: input3, slot, uncertainty: uncertainty2, assumed: quantity === void 0 }];
   });
   const self = Object.assign(call, facts, {
     inputs: withKinds(declaration.inputs),
@@ -6629,8 +6629,8 @@ function saturationPressureAt(T) {
   return Math.exp(12378847e-12 * T * T - 0.019121316 * T + 33.93711047 - 6343.1645 / T);
 }
 function enhancementFactorAt(p2, T) {
-  const t = T - 273.15;
-  return 1.00062 + 314e-10 * p2 + 56e-8 * t * t;
+  const t2 = T - 273.15;
+  return 1.00062 + 314e-10 * p2 + 56e-8 * t2 * t2;
 }
 function vapourFraction(p2, T, phi) {
   return phi * enhancementFactorAt(p2, T) * saturationPressureAt(T) / p2;
@@ -8178,26 +8178,19 @@ function presetNamed({ presets = {} }, text) {
   const found = Object.entries(presets).find(([name]) => name.toLowerCase() === wanted2);
   return found === void 0 ? void 0 : { name: found[0], assumption: found[1] };
 }
-function presetOf(input3, { si, uncertainty: uncertainty3 }) {
-  const found = Object.entries(input3.presets ?? {}).find(([, assumption]) => {
-    const quantity = presetQuantity(input3, assumption);
-    return quantity.si === si && quantity.uncertainty === uncertainty3 && uncertainty3 !== 0;
-  });
-  return found === void 0 ? void 0 : { name: found[0], assumption: found[1] };
-}
 
 // packages/chargewright/src/numerics/bracketed-root.ts
-function bracketedRoot(f, a, b) {
-  let [x1, x2] = [b, a];
-  let [f1, f2] = [f(b), f(a)];
+function bracketedRoot(f, a, b2) {
+  let [x1, x2] = [b2, a];
+  let [f1, f2] = [f(b2), f(a)];
   if (f1 === 0) return x1;
   if (f2 === 0) return x2;
   if (!(f1 * f2 < 0 || Math.sign(f1) * Math.sign(f2) < 0)) return void 0;
   let x3 = x1;
   let f3 = f1;
-  let t = 0.5;
+  let t2 = 0.5;
   for (; ; ) {
-    const x = x1 + t * (x2 - x1);
+    const x = x1 + t2 * (x2 - x1);
     const value = f(x);
     if (Number.isNaN(value)) return void 0;
     if (Math.sign(value) === Math.sign(f1)) {
@@ -8215,8 +8208,8 @@ function bracketedRoot(f, a, b) {
     const xi = (x1 - x2) / (x3 - x2);
     const phi = (f1 - f2) / (f3 - f2);
     const interpolates = 1 - Math.sqrt(1 - xi) < phi && phi < Math.sqrt(xi);
-    t = interpolates ? f1 / (f2 - f1) * (f3 / (f2 - f3)) + (x3 - x1) / (x2 - x1) * (f1 / (f3 - f1)) * (f2 / (f3 - f2)) : 0.5;
-    t = Math.min(Math.max(t, limit2), 1 - limit2);
+    t2 = interpolates ? f1 / (f2 - f1) * (f3 / (f2 - f3)) + (x3 - x1) / (x2 - x1) * (f1 / (f3 - f1)) * (f2 / (f3 - f2)) : 0.5;
+    t2 = Math.min(Math.max(t2, limit2), 1 - limit2);
   }
 }
 
@@ -8397,11 +8390,11 @@ var orificeFlow = /* @__PURE__ */ relation({
     area,
     dischargeCoefficient = DISCHARGE_COEFFICIENT
   }) => {
-    const drop3 = (upstreamPressure - downstreamPressure) / upstreamPressure;
+    const drop2 = (upstreamPressure - downstreamPressure) / upstreamPressure;
     return {
-      massFlow: nozzleFlow(dischargeCoefficient * area, upstreamPressure, upstreamTemperature, drop3),
+      massFlow: nozzleFlow(dischargeCoefficient * area, upstreamPressure, upstreamTemperature, drop2),
       criticalPressure: CRITICAL_RATIO * upstreamPressure,
-      flowFunction: flowFunction(drop3)
+      flowFunction: flowFunction(drop2)
     };
   }
 });
@@ -8413,9 +8406,9 @@ var station = (pressure, temperature) => ({
   density: airDensity2.si({ pressure, temperature }).density
 });
 var LEAST_FLOW = 1e-9;
-function dropOf(drop3, flow, density) {
-  if (drop3 === void 0 || flow < LEAST_FLOW) return 0;
-  const { testDrop, testFlow, testDensity, flowExponent } = drop3;
+function dropOf(drop2, flow, density) {
+  if (drop2 === void 0 || flow < LEAST_FLOW) return 0;
+  const { testDrop, testFlow, testDensity, flowExponent } = drop2;
   return corePressureDrop.si({ testDrop, testFlow, testDensity, flow, density, flowExponent }).drop;
 }
 var PASSES = 40;
@@ -9905,7 +9898,7 @@ var beltPower = /* @__PURE__ */ relation({
     {
       inputs: ["standingTension", "beltSpeed", "massPerLength"],
       says: "centrifugal tension must stay below 95 % of the standing tension: this fast the belt lifts off",
-      holds: ({ standingTension: t, beltSpeed: v, massPerLength: m4 }) => m4 * v * v <= 0.95 * t
+      holds: ({ standingTension: t2, beltSpeed: v, massPerLength: m4 }) => m4 * v * v <= 0.95 * t2
     }
   ],
   valid: [usualTensionRatio, usualBeltSpeed],
@@ -9954,7 +9947,7 @@ var beltSlipMargin = /* @__PURE__ */ relation({
     {
       inputs: ["standingTension", "beltSpeed", "massPerLength"],
       says: "centrifugal tension must stay below 95 % of the standing tension: this fast the belt lifts off",
-      holds: ({ standingTension: t, beltSpeed: v, massPerLength: m4 }) => m4 * v * v <= 0.95 * t
+      holds: ({ standingTension: t2, beltSpeed: v, massPerLength: m4 }) => m4 * v * v <= 0.95 * t2
     }
   ],
   valid: [
@@ -10099,7 +10092,7 @@ function limitsOf(build2, condition, state, burning) {
         "less fuel, more air or a cooler charge"
       )
     );
-  return limits.sort((a, b) => a.margin.si - b.margin.si);
+  return limits.sort((a, b2) => a.margin.si - b2.margin.si);
 }
 function limit(what, value, bound, remedy) {
   return {
@@ -10176,8 +10169,8 @@ function solve(build2, condition) {
   const state = airState(path, setting);
   if (!("manifold" in state)) return refuse3(build2, si, state);
   const calls = {};
-  const opened = ({ results, call }, ...names3) => {
-    for (const name of names3) calls[name] = call;
+  const opened = ({ results, call }, ...names2) => {
+    for (const name of names2) calls[name] = call;
     return results;
   };
   const { ambient, blowerIn, blowerOut, coolerOut, manifold } = state;
@@ -10275,10 +10268,10 @@ function openBlower({ blower: blower2 }, si, { blowerIn, blowerOut, flapOpen }, 
 function openCooler({ cooler: cooler2 }, setting, state, opened) {
   if (cooler2 === void 0) return void 0;
   const { blowerOut, coolerOut, massFlow } = state;
-  const { drop: drop3, effectiveness: _, ...core } = cooler2;
+  const { drop: drop2, effectiveness: _, ...core } = cooler2;
   const mean = (blowerOut.temperature + coolerOut.temperature) / 2;
   const density = airDensity2.si({ pressure: blowerOut.pressure, temperature: mean }).density;
-  opened(callWith(corePressureDrop, { ...drop3, flow: massFlow, density }), "coolerDrop");
+  opened(callWith(corePressureDrop, { ...drop2, flow: massFlow, density }), "coolerDrop");
   opened(
     callWith(netDensityGain, {
       pressureIn: blowerOut.pressure,
@@ -11206,8 +11199,8 @@ function understand(relation2, name, text) {
     return read(text, input3.kind);
   } catch (error) {
     if (!(error instanceof ChargewrightError)) throw error;
-    const names3 = Object.keys(input3.presets ?? {});
-    const orNames = names3.length === 0 ? "" : `, or one of: ${names3.join("; ")}`;
+    const names2 = Object.keys(input3.presets ?? {});
+    const orNames = names2.length === 0 ? "" : `, or one of: ${names2.join("; ")}`;
     throw new ChargewrightError(error.code, `${error.reason}; needs ${needs(input3)}${orNames}`, {
       relation: relation2.id,
       input: name,
@@ -11380,7 +11373,7 @@ function readBuild(json2) {
   if (result.success) return result.output;
   const faults = result.issues.map((issue) => faultOf(issue, given2));
   const [first, ...more] = faults.sort(
-    (a, b) => Number(b.code === "unknown-input") - Number(a.code === "unknown-input")
+    (a, b2) => Number(b2.code === "unknown-input") - Number(a.code === "unknown-input")
   );
   const { code, path, said } = first;
   const others = more.length === 0 ? "" : ` (and ${more.length} more: ${more.map((fault) => fault.path).join(", ")})`;
@@ -11437,430 +11430,172 @@ function entriesOf(schema) {
   return entries ?? (wrapped === void 0 ? void 0 : entriesOf(wrapped));
 }
 
-// node_modules/pure-rand/lib/esm/distribution/uniformFloat64.js
-var scale26 = 14901161193847656e-24;
-var scale53 = 11102230246251565e-32;
-var mask1 = 67108863;
-var mask2 = 134217727;
-function uniformFloat64(rng) {
-  const value1 = rng.next() & mask1;
-  const value2 = rng.next() & mask2;
-  return value1 * scale26 + value2 * scale53;
-}
-
-// node_modules/pure-rand/lib/esm/generator/xoroshiro128plus.js
-var jumps = [
-  3639956645,
-  3750757012,
-  1261568508,
-  386426335
-];
-var XoroShiro128Plus = class XoroShiro128Plus2 {
-  constructor(s01, s00, s11, s10) {
-    this.s01 = s01;
-    this.s00 = s00;
-    this.s11 = s11;
-    this.s10 = s10;
-  }
-  clone() {
-    return new XoroShiro128Plus2(this.s01, this.s00, this.s11, this.s10);
-  }
-  next() {
-    const out = this.s00 + this.s10 | 0;
-    const a0 = this.s10 ^ this.s00;
-    const a1 = this.s11 ^ this.s01;
-    const s00 = this.s00;
-    const s01 = this.s01;
-    this.s00 = s00 << 24 ^ s01 >>> 8 ^ a0 ^ a0 << 16;
-    this.s01 = s01 << 24 ^ s00 >>> 8 ^ a1 ^ (a1 << 16 | a0 >>> 16);
-    this.s10 = a1 << 5 ^ a0 >>> 27;
-    this.s11 = a0 << 5 ^ a1 >>> 27;
-    return out;
-  }
-  jump() {
-    let ns01 = 0;
-    let ns00 = 0;
-    let ns11 = 0;
-    let ns10 = 0;
-    let s01 = this.s01;
-    let s00 = this.s00;
-    let s11 = this.s11;
-    let s10 = this.s10;
-    for (let i = 0; i !== 4; ++i) {
-      const ji = jumps[i];
-      for (let mask = 1; mask; mask <<= 1) {
-        if (ji & mask) {
-          ns01 ^= s01;
-          ns00 ^= s00;
-          ns11 ^= s11;
-          ns10 ^= s10;
-        }
-        const a0 = s10 ^ s00;
-        const a1 = s11 ^ s01;
-        const s00_ = s00;
-        const s01_ = s01;
-        s00 = s00_ << 24 ^ s01_ >>> 8 ^ a0 ^ a0 << 16;
-        s01 = s01_ << 24 ^ s00_ >>> 8 ^ a1 ^ (a1 << 16 | a0 >>> 16);
-        s10 = a1 << 5 ^ a0 >>> 27;
-        s11 = a0 << 5 ^ a1 >>> 27;
-      }
-    }
-    this.s01 = ns01;
-    this.s00 = ns00;
-    this.s11 = ns11;
-    this.s10 = ns10;
-  }
-  getState() {
-    return [
-      this.s01,
-      this.s00,
-      this.s11,
-      this.s10
-    ];
-  }
+// packages/chargewright/src/build/sweep.ts
+var sweepAxes = {
+  engineSpeed: rpm,
+  ambientTemperature: degC,
+  altitude: m,
+  driveRatio: one,
+  coolerEffectiveness: one,
+  reliefOpening: one
 };
-function xoroshiro128plus(seed) {
-  return new XoroShiro128Plus(-1, ~seed, seed | 0, 0);
-}
-
-// packages/chargewright/src/relation/simulate.ts
-var PROBABILITY = 0.95;
-var NORMAL_FACTOR = 1.959964;
-function checkOption(relation2, name, value, least, most) {
-  if (Number.isInteger(value) && value >= least && value <= most) return;
-  throw new ChargewrightError("out-of-range", `needs a whole number from ${least} to ${most}; got ${String(value)}`, {
-    relation: relation2,
-    input: name,
-    value,
-    range: `${least} to ${most}`
-  });
-}
-var WARMING = 32;
-function randomOf(seed) {
-  const generator = xoroshiro128plus(seed);
-  const uniform = () => uniformFloat64(generator);
-  for (let i = 0; i < WARMING; i++) uniform();
-  let spare;
-  const normal = () => {
-    if (spare !== void 0) {
-      const value = spare;
-      spare = void 0;
-      return value;
+var sweepChannels = {
+  boost: kPa.gauge,
+  blowerOutPressure: kPa,
+  blowerOutTemperature: degC,
+  coolerOutTemperature: degC,
+  manifoldPressure: kPa,
+  manifoldTemperature: degC,
+  manifoldDensity: kgPerM3,
+  massFlow: gPerS,
+  engineFlow: gPerS,
+  blowerVolumetricEfficiency: one,
+  blowerPower: kW,
+  smokeLimitedFuel: gPerS
+};
+function sweep(build2, condition, values) {
+  const axes = Object.entries(values);
+  check2(axes);
+  const path = airPathOf(build2);
+  const setting = settingOf(build2, readCondition(build2, condition));
+  const shape = axes.map(([, each]) => each.length);
+  const rows = shape.reduce((product, length) => product * length, 1);
+  const columns = axes.map(([axis]) => ({ axis, values: new Float64Array(rows) }));
+  const channels = Object.keys(sweepChannels);
+  const results = channels.map(() => new Float64Array(rows));
+  const refused = [];
+  for (let row = 0; row < rows; row++) {
+    let rest = row;
+    let at = { path, setting };
+    for (let k = axes.length - 1; k >= 0; k--) {
+      const [axis, each] = axes[k];
+      const quantity = each[rest % each.length];
+      rest = Math.floor(rest / each.length);
+      at = turn2[axis](at.path, at.setting, quantity.si);
+      columns[k].values[row] = quantity.in(sweepAxes[axis]);
     }
-    const radius = Math.sqrt(-2 * Math.log1p(-uniform()));
-    const angle = 2 * Math.PI * uniform();
-    spare = radius * Math.sin(angle);
-    return radius * Math.cos(angle);
-  };
-  return { uniform, normal };
-}
-function simulated(points, firstOrder2) {
-  const { unit: unit2 } = firstOrder2;
-  const count = points.length;
-  const at = (rank) => points[Math.min(Math.max(Math.round(rank), 0), count - 1)];
-  const middle = at(count / 2);
-  let sum2 = 0;
-  for (const point of points) sum2 += point - middle;
-  const mean = middle + sum2 / count;
-  let squares = 0;
-  for (const point of points) squares += (point - mean) ** 2;
-  const uncertainty3 = Math.sqrt(squares / (count - 1));
-  const tail = (1 - PROBABILITY) / 2;
-  const ranks = [tail * count, (1 - tail) * count];
-  const reach = NORMAL_FACTOR * firstOrder2.uncertainty;
-  const chance = Math.sqrt(count * tail * (1 - tail));
-  const misses = ranks.map((rank, i) => {
-    const end = firstOrder2.si + (i === 0 ? -reach : reach);
-    return Math.abs(end - at(rank)) - TOLERATED * ((at(rank + chance) - at(rank - chance)) / 2);
-  });
-  const ends2 = (lower, upper) => [fromSi(lower, unit2), fromSi(upper, unit2)];
-  const held2 = Math.round(PROBABILITY * count);
-  let shortest = 0;
-  for (let i = 1; i + held2 < count; i++) if (at(i + held2) - at(i) < at(shortest + held2) - at(shortest)) shortest = i;
+    const state = airState(at.path, at.setting);
+    if (!("manifold" in state)) {
+      refused.push(row);
+      continue;
+    }
+    channels.forEach((channel, c) => {
+      results[c][row] = sweepChannels[channel].fromSi(read2[channel](state, build2));
+    });
+  }
   return {
-    mean: fromSi(mean, unit2, uncertainty3),
-    symmetric: ends2(at(ranks[0]), at(ranks[1])),
-    shortest: ends2(at(shortest), at(shortest + held2)),
-    firstOrder: ends2(firstOrder2.si - reach, firstOrder2.si + reach),
-    differs: Math.max(...misses) > tolerance(uncertainty3)
+    shape,
+    axes: Object.fromEntries(
+      columns.map(({ axis, values: column }) => [axis, { unit: sweepAxes[axis], values: column }])
+    ),
+    channels: Object.fromEntries(
+      channels.map((channel, c) => [channel, { unit: sweepChannels[channel], values: results[c] }])
+    ),
+    refused
   };
 }
-var TOLERATED = 3;
-function tolerance(uncertainty3) {
-  return uncertainty3 === 0 ? 0 : 0.5 * 10 ** (Math.floor(Math.log10(uncertainty3)) - 1);
-}
-
-// packages/chargewright/src/build/uncertain-inputs.ts
-var drop2 = { flowExponent: corePressureDrop };
-var assumable = {
-  filter: drop2,
-  blower: {
-    leakCoefficient: blowerOperation,
-    steadyLoss: blowerOperation,
-    speedLoss: blowerOperation,
-    speedLossSpeed: blowerOperation,
-    lossShareToAir: blowerOperation
-  },
-  cooler: { chargeShare: coolerOutletForecast, faceSpeedRatio: coreFaceFlow },
-  "cooler.drop": drop2,
-  "ducts.drop": drop2,
-  relief: { dischargeCoefficient: orificeFlow },
-  engine: {
-    indicatedEfficiency: fuelPower,
-    frictionChamberConstant: frictionMeanEffectivePressure,
-    accessories: frictionMeanEffectivePressure,
-    smokeLimitRatio: smokeLimitedFuel
-  },
-  fuel: { heatingValue: fuelPower },
-  vehicle: { rollingCoefficient: roadLoad, drivelineEfficiency: cruiseFuel }
-};
-var renamed = { frictionChamberConstant: "chamberConstant" };
-var sections = ["site", "filter", "blower", "cooler", "ducts", "relief", "engine", "fuel", "vehicle"];
-var conditionKinds = {
-  engineSpeed: "rotationalSpeed",
-  ambientTemperature: "temperature",
-  altitude: "length",
-  ambientPressure: "absolutePressure",
-  relativeHumidity: "ratio",
-  roadSpeed: "speed",
-  reliefOpening: "ratio"
-};
-var ANY = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
-function turnable(build2, condition) {
-  const copy = copyOf(build2);
-  const turned = { ...condition };
-  const exhaustError = { value: 0 };
-  const inputs = [
-    ...sections.flatMap((section) => inputsUnder(section, copy[section])),
-    ...conditionInputs(turned),
-    assumed("exhaustTemperature.modelError", exhaustTemperature.inputs.modelError, (si) => {
-      exhaustError.value = si;
-    })
-  ].filter(({ quantity }) => quantity.uncertainty > 0);
-  return { build: copy, condition: turned, exhaustError, inputs };
-}
-function copyOf(value) {
-  if (value instanceof Quantity || typeof value !== "object" || value === null) return value;
-  if (Array.isArray(value)) return value.map(copyOf);
-  return Object.fromEntries(Object.entries(value).map(([name, each]) => [name, copyOf(each)]));
-}
-function inputsUnder(path, section) {
-  if (typeof section !== "object" || section === null) return [];
-  const holder = section;
-  const declared = assumable[path] ?? {};
-  const given2 = Object.entries(holder).flatMap(([key, value]) => {
-    const name = `${path}.${key}`;
-    return value instanceof Quantity ? [held(name, holder, key, value, declared[key])] : inputsUnder(name, value);
-  });
-  const leftOut = Object.entries(declared).flatMap(([key, relation2]) => {
-    if (holder[key] !== void 0) return [];
-    const input3 = inputOf(relation2, key);
-    return [assumed(`${path}.${key}`, input3, putInto(holder, key, input3.unit))];
-  });
-  return [...given2, ...leftOut];
-}
-var inputOf = (relation2, key) => relation2.inputs[renamed[key] ?? key];
-var putInto = (holder, key, unit2) => (si) => {
-  holder[key] = fromSi(si, unit2);
-};
-function held(name, holder, key, quantity, relation2) {
-  const set = putInto(holder, key, quantity.unit);
-  if (relation2 === void 0) return { name, quantity, range: ANY, set };
-  const input3 = inputOf(relation2, key);
-  const assumption = presetOf(input3, quantity)?.assumption;
-  return { name, quantity, ...assumption === void 0 ? {} : { assumption }, range: rangeOf(input3), set };
-}
-function assumed(name, input3, set) {
-  const assumption = input3.default;
-  return { name, quantity: presetQuantity(input3, assumption), assumption, range: rangeOf(input3), set };
-}
-function rangeOf({ unit: unit2, range }) {
-  const [a, b] = [unit2.toSi(range[0]), unit2.toSi(range[1])];
-  return [Math.min(a, b), Math.max(a, b)];
-}
-function conditionInputs(condition) {
-  const plain2 = Object.entries(conditionKinds).flatMap(
-    ([key, kind]) => condition[key] === void 0 ? [] : [held(`condition.${key}`, condition, key, quantityOf(condition[key], kind), void 0)]
-  );
-  const fuelling = condition.fuelling;
-  if (fuelling === void 0 || fuelling === "limit" || fuelling === "road load") return plain2;
-  if (typeof fuelling === "object" && "roadLoad" in fuelling) {
-    const inner = { ...fuelling.roadLoad };
-    condition.fuelling = { roadLoad: inner };
-    if (inner.grade === void 0) return plain2;
-    return [...plain2, held("condition.grade", inner, "grade", quantityOf(inner.grade, "ratio"), void 0)];
+function check2(axes) {
+  const refuse4 = (input3, reason) => {
+    throw new ChargewrightError("unknown-input", reason, { relation: "sweep", input: input3 });
+  };
+  if (axes.length < 1 || axes.length > 2)
+    refuse4("axes", `needs one or two axes out of ${Object.keys(sweepAxes).join(", ")}`);
+  for (const [axis, values] of axes) {
+    if (!Object.hasOwn(sweepAxes, axis))
+      refuse4(axis, `there is no such axis; the axes are ${Object.keys(sweepAxes).join(", ")}`);
+    const { kind } = sweepAxes[axis];
+    if (!(values.length > 0) || values.some((value) => value?.kind !== kind))
+      refuse4(axis, `needs a list of ${kind} quantities`);
   }
-  const flow = typeof fuelling === "object" && "fuelMassFlow" in fuelling ? fuelling.fuelMassFlow : fuelling;
-  return [...plain2, held("condition.fuelling", condition, "fuelling", quantityOf(flow, "massFlow"), void 0)];
 }
-var quantityOf = (given2, kind) => typeof given2 === "string" ? read(given2, kind) : given2;
-
-// packages/chargewright/src/build/uncertainty.ts
-var quantities = {
-  boost: ({ boost }) => boost,
-  blowerDischargeTemperature: ({ stations }) => stations.blowerOut.temperature,
-  manifoldTemperature: ({ stations }) => stations.manifold.temperature,
-  manifoldDensity: ({ stations }) => stations.manifold.density,
+var turn2 = {
+  engineSpeed: (path, setting, engineSpeed3) => ({ path, setting: { ...setting, engineSpeed: engineSpeed3 } }),
+  ambientTemperature: (path, setting, temperature) => ({ path, setting: { ...setting, temperature } }),
+  altitude: (path, setting, altitude) => ({
+    path,
+    setting: { ...setting, pressure: barometerFromAltitude.si({ altitude }).barometer }
+  }),
+  driveRatio: (path, setting, driveRatio) => ({
+    path: path.blower === void 0 ? path : { ...path, blower: { ...path.blower, driveRatio } },
+    setting
+  }),
+  coolerEffectiveness: (path, setting, effectiveness2) => ({
+    path: path.cooler === void 0 ? path : { ...path, cooler: { ...path.cooler, effectiveness: effectiveness2 } },
+    setting
+  }),
+  reliefOpening: (path, setting, reliefOpening) => ({ path, setting: { ...setting, reliefOpening } })
+};
+var read2 = {
+  boost: ({ manifold, ambient }) => manifold.pressure - ambient.pressure,
+  blowerOutPressure: ({ blowerOut }) => blowerOut.pressure,
+  blowerOutTemperature: ({ blowerOut }) => blowerOut.temperature,
+  coolerOutTemperature: ({ coolerOut }) => coolerOut.temperature,
+  manifoldPressure: ({ manifold }) => manifold.pressure,
+  manifoldTemperature: ({ manifold }) => manifold.temperature,
+  manifoldDensity: ({ manifold }) => manifold.density,
   massFlow: ({ massFlow }) => massFlow,
-  blowerPower: ({ blowerPower }) => blowerPower,
-  fuelMassFlow: ({ fuelMassFlow: fuelMassFlow2 }) => fuelMassFlow2,
-  airFuelRatio: ({ airFuelRatio: airFuelRatio2 }) => airFuelRatio2,
-  brakePower: ({ brakePower: brakePower2 }) => brakePower2,
-  exhaustTemperature: ({ exhaustTemperature: exhaust }) => exhaust
+  engineFlow: ({ engineFlow }) => engineFlow,
+  blowerVolumetricEfficiency: ({ volumetricEfficiency }) => volumetricEfficiency,
+  blowerPower: ({ shaftPower }) => shaftPower,
+  smokeLimitedFuel: ({ engineFlow }, { engine: { smokeLimitRatio } }) => smokeLimitedFuel.si({
+    airMassFlow: engineFlow,
+    ...smokeLimitRatio === void 0 ? {} : { smokeLimitRatio: smokeLimitRatio.si }
+  }).fuelMassFlow
 };
-var names2 = Object.keys(quantities);
-var SAMPLES = 2e3;
-var ROUNDING = 1e-9;
-function uncertainty2(build2, condition, { method = "first-order", samples = SAMPLES, seed = 1 } = {}) {
-  if (method !== "first-order" && method !== "monte-carlo")
-    throw new ChargewrightError("unknown-input", 'needs "first-order" or "monte-carlo"', {
-      relation: "uncertainty",
-      input: "method",
-      value: method
-    });
-  checkOption("uncertainty", "samples", samples, 1e3, 1e6);
-  checkOption("uncertainty", "seed", seed, -(2 ** 31), 2 ** 31 - 1);
-  const point = solve(build2, condition);
-  const turned = turnable(build2, condition);
-  const linear = firstOrder(turned, point);
-  if (method === "first-order") return { method, values: linear };
-  const drawn2 = draw(turned, samples, seed);
-  const values = names2.map((name) => [name, fromPoints(drawn2, turned.inputs, name, linear[name].value)]);
-  return { method, values: Object.fromEntries(values), samples, refused: samples - drawn2.accepted, seed };
-}
-var none = Object.fromEntries(names2.map((name) => [name, Number.NaN]));
-function evaluate({ build: build2, condition, exhaustError }) {
-  try {
-    const si = readCondition(build2, condition);
-    const state = airState(airPathOf(build2), settingOf(build2, si));
-    if (!("manifold" in state)) return none;
-    const burning = burn(build2, si, state, ({ results }) => results);
-    const { manifold, ambient, blowerOut } = state;
-    return {
-      boost: manifold.pressure - ambient.pressure,
-      blowerDischargeTemperature: blowerOut.temperature,
-      manifoldTemperature: manifold.temperature,
-      manifoldDensity: manifold.density,
-      massFlow: state.massFlow,
-      blowerPower: state.shaftPower,
-      fuelMassFlow: burning.fuelMassFlow.si,
-      airFuelRatio: burning.airFuelRatio.si,
-      brakePower: burning.brakePower.si,
-      exhaustTemperature: exhaustTemperature.si({
-        intakeTemperature: manifold.temperature,
-        airFuelRatio: burning.airFuelRatio.si,
-        heatingValue: build2.fuel.heatingValue?.si,
-        modelError: exhaustError.value
-      }).exhaustTemperature
-    };
-  } catch (error) {
-    if (error instanceof ChargewrightError) return none;
-    throw error;
-  }
-}
-function firstOrder(turned, point) {
-  const { inputs } = turned;
-  const view = siView(inputs.map(({ name }) => name));
-  inputs.forEach(({ quantity }, slot) => {
-    view.values[slot] = quantity.si;
-  });
-  const kernel = () => {
-    inputs.forEach(({ set }, slot) => {
-      set(view.values[slot]);
-    });
-    return evaluate(turned);
-  };
-  const gauges = inputs.map(({ name: input3, quantity, assumption }, slot) => ({
-    input: input3,
-    slot,
-    uncertainty: quantity.uncertainty,
-    assumed: assumption !== void 0
-  }));
-  const spreads = propagate(kernel, view, kernel(), names2, gauges);
-  const givenOf = new Map(inputs.map(({ name, quantity }) => [name, quantity]));
-  const values = names2.map((name, i) => {
-    const { uncertainty: spread, contributions } = spreads[i];
-    const { si, unit: unit2 } = quantities[name](point);
-    const ranking = contributions.filter(({ share }) => share > ROUNDING).map(({ input: input3, share, assumed: assumed2 }) => ({ input: input3, given: givenOf.get(input3), assumed: assumed2, share }));
-    return [name, { value: fromSi(si, unit2, spread), ranking }];
-  });
-  return Object.fromEntries(values);
-}
-function draw(turned, samples, seed) {
-  const { uniform, normal } = randomOf(seed);
-  const value = ({ quantity, assumption }) => {
-    if (assumption?.spread === void 0) return quantity.si + quantity.uncertainty * normal();
-    const [least, most] = assumption.spread;
-    return quantity.unit.toSi(least + (most - least) * uniform());
-  };
-  const inputs = turned.inputs.map(() => new Float64Array(samples));
-  const outputs = Object.fromEntries(names2.map((name) => [name, new Float64Array(samples)]));
-  let accepted = 0;
-  for (let i = 0; i < samples; i++) {
-    const values = turned.inputs.map(value);
-    const results = place(turned, values) ? evaluate(turned) : none;
-    if (!names2.every((name) => Number.isFinite(results[name]))) continue;
-    values.forEach((each, k) => {
-      inputs[k][accepted] = each;
-    });
-    for (const name of names2) outputs[name][accepted] = results[name];
-    accepted++;
-  }
-  if (accepted < samples / 2)
-    throw new ChargewrightError(
-      "not-computable",
-      `${samples - accepted} of ${samples} builds drawn within the \xB1 have no operating point; narrow the \xB1 of an entry`,
-      { relation: "uncertainty", value: samples - accepted }
-    );
-  return { inputs, outputs, accepted };
-}
-function place({ inputs }, values) {
-  return inputs.every(({ range: [least, most], set }, i) => {
-    const value = values[i];
-    if (!(value >= least && value <= most)) return false;
-    try {
-      set(value);
-      return true;
-    } catch (error) {
-      if (error instanceof ChargewrightError) return false;
-      throw error;
-    }
-  });
-}
-function fromPoints({ inputs, outputs, accepted }, gauges, name, linear) {
-  const points = outputs[name].subarray(0, accepted);
-  const chance = 9 / accepted;
-  const ranking = gauges.map(({ name: input3, quantity: given2, assumption }, k) => ({
-    input: input3,
-    given: given2,
-    assumed: assumption !== void 0,
-    share: squaredCorrelation(inputs[k].subarray(0, accepted), points)
-  })).filter(({ share }) => share > chance).sort((a, b) => b.share - a.share);
-  const { mean, symmetric, differs } = simulated(points.slice().sort(), linear);
-  return { value: mean, ranking, interval: symmetric, differs };
-}
-function squaredCorrelation(a, b) {
-  const mean = (values) => values.reduce((sum2, value) => sum2 + value, 0) / values.length;
-  const [meanA, meanB] = [mean(a), mean(b)];
-  let [aa, bb, ab] = [0, 0, 0];
-  for (let i = 0; i < a.length; i++) {
-    const [x, y] = [a[i] - meanA, b[i] - meanB];
-    aa += x * x;
-    bb += y * y;
-    ab += x * y;
-  }
-  return aa * bb === 0 ? 0 : ab * ab / (aa * bb);
-}
 
 // tests/hb.tmp.ts
 var json = JSON.parse(readFileSync("packages/chargewright/examples/moorland-two-seater.json", "utf8"));
-for (const [n, r] of [[2800, 1.6], [2800, 1.7], [3600, 1.5], [3600, 1.55], [3e3, 1.6]]) {
-  json.blower.driveRatio = String(r);
-  const b = readBuild(json);
-  const c = { engineSpeed: `${n} rpm`, ambientTemperature: "21 \xB0C", altitude: "0 m" };
-  const p2 = solve(b, c);
-  const u = uncertainty2(b, c);
-  console.log(n, r, (p2.si.blowerOut.pressure - p2.si.ambient.pressure) / 1e3, p2.si.blowerOut.temperature - 273.15, "->", p2.si.coolerOut.temperature - 273.15, "drop", (p2.si.blowerOut.pressure - p2.si.manifold.pressure) / 1e3, "u", u.values.blowerDischargeTemperature.value.standardUncertainty ?? u.values.blowerDischargeTemperature.value, String(u.values.blowerDischargeTemperature.value), String(u.values.manifoldTemperature.value), String(u.values.boost.value), p2.si.volumetricEfficiency);
+var b = readBuild(json);
+var nul = /* @__PURE__ */ Object.create(null);
+var t = (n, f) => {
+  try {
+    f();
+    console.log(n, "OK?");
+  } catch (e) {
+    console.log(n, e?.name === "ChargewrightError" ? "good " + e.input : "BAD " + String(e).slice(0, 160));
+  }
+};
+for (const v of [null, 1n, /* @__PURE__ */ Symbol("x"), nul, [], {}, Number.NaN, () => 1, { toString() {
+  throw 1;
+} }, "", "x".repeat(1e4), true, { kind: "rotationalSpeed", si: 3 }]) {
+  t("cond.speed", () => solve(b, { engineSpeed: v }));
+  t("cond", () => solve(b, v));
+  t("fuelling", () => solve(b, { engineSpeed: "2000 rpm", fuelling: v }));
+  t("fuelling.rl", () => solve(b, { engineSpeed: "2000 rpm", fuelling: { roadLoad: v } }));
+  t("gear", () => solve(b, { engineSpeed: "2000 rpm", gear: v }));
+  t("relief", () => solve(b, { engineSpeed: "2000 rpm", reliefOpening: v }));
+  t("build", () => readBuild(v));
+  t("build.engine", () => readBuild({ ...json, engine: v }));
+  t("build.engine.cyl", () => readBuild({ ...json, engine: { ...json.engine, cylinders: v } }));
+  t("build.engine.disp", () => readBuild({ ...json, engine: { ...json.engine, displacement: v } }));
+  t("build.lim.cal", () => readBuild({ ...json, limiter: { ...json.limiter, calibration: v } }));
+  t("build.lim.cal1", () => readBuild({ ...json, limiter: { ...json.limiter, calibration: [v] } }));
+  t("sweep", () => sweep(b, { engineSpeed: "2000 rpm" }, v));
+  t("sweep.axis", () => sweep(b, { engineSpeed: "2000 rpm" }, { driveRatio: v }));
+  t("sweep.axis[]", () => sweep(b, { engineSpeed: "2000 rpm" }, { driveRatio: [v] }));
+}
+for (const s of ["0.05 km/h", "0.5 km/h", "3 km/h"]) t("road " + s, () => console.log(solve(b, { engineSpeed: "2000 rpm", roadSpeed: s }).boost.si));
+for (const [k, v] of [["unkn", { ...json, engin: json.engine, engine: void 0 }], ["bad", { ...json, blower: { ...json.blower, driveRatoi: "1" } }]]) try {
+  readBuild(v);
+} catch (e) {
+  console.log(String(e));
+}
+for (const c of [{ engineSpeed: "2000 rpm", ambientTemprature: "20 \xB0C" }, { engineSpeed: "2000 Nm" }]) try {
+  solve(b, c);
+} catch (e) {
+  console.log(String(e));
+}
+try {
+  solve(readBuild({ ...json, engine: { ...json.engine, displacement: "20 Nm" } }), { engineSpeed: "2000 rpm" });
+} catch (e) {
+  console.log(String(e), e.code);
+}
+try {
+  const { blower: blower2, ...rest } = json;
+  const { engine: engine2, ...r2 } = rest;
+  readBuild(r2);
+} catch (e) {
+  console.log(String(e), e.code);
 }
 /*! Bundled license information:
 

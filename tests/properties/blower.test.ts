@@ -25,7 +25,7 @@ import {
 } from "chargewright";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { agree, siOf, validArguments } from "../support/random-inputs.ts";
+import { agree, type Complete, siOf, validArguments } from "../support/random-inputs.ts";
 
 const R = 287.05287;
 const KAPPA = 2 / 7;
@@ -33,12 +33,12 @@ const KAPPA = 2 / 7;
 /** Holds `identity` to a relation over random valid inputs in SI and the outputs they give. */
 function always<I, O>(
   relation: { readonly si: (inputs: I) => O },
-  identity: (inputs: Required<I>, outputs: O) => readonly (readonly [left: number, right: number])[],
+  identity: (inputs: Complete<I>, outputs: O) => readonly (readonly [left: number, right: number])[],
   relative = 1e-11,
 ): void {
   fc.assert(
     fc.property(validArguments(relation as unknown as AnyRelation), (args) => {
-      const inputs = siOf(args) as Required<I>;
+      const inputs = siOf(args) as Complete<I>;
       for (const [left, right] of identity(inputs, relation.si(inputs)))
         expect(agree(left, right, relative), `${left} against ${right}`).toBe(true);
     }),
@@ -243,7 +243,7 @@ describe("blower-operation", () => {
 });
 
 /** The volumetric efficiency at which the leak runs away. */
-function limitOf(si: Required<Parameters<typeof blowerOperation.si>[0]>): number {
+function limitOf(si: Complete<Parameters<typeof blowerOperation.si>[0]>): number {
   const { lossPressure } = blowerShaftPower.si(si);
   return blowerLeastSpeed.si({ ...si, lossPressure }).volumetricEfficiency;
 }

@@ -40,9 +40,9 @@ import {
 } from "chargewright";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { agree, siOf, validArguments } from "../support/random-inputs.ts";
+import { agree, type Complete, siOf, validArguments } from "../support/random-inputs.ts";
 
-type Si<R extends { readonly si: (si: never) => unknown }> = Required<Parameters<R["si"]>[0]>;
+type Si<R extends { readonly si: (si: never) => unknown }> = Complete<Parameters<R["si"]>[0]>;
 
 /** Checks an identity over random valid inputs in SI, all of them given. */
 function always<R extends AnyRelation>(relation: R, identity: (si: Si<R>) => void): void {

@@ -18,17 +18,17 @@ import {
 } from "chargewright";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { agree, siOf, validArguments } from "../support/random-inputs.ts";
+import { agree, type Complete, siOf, validArguments } from "../support/random-inputs.ts";
 
 /** Holds `identity` to a relation over random valid inputs in SI and the outputs they give. */
 function always<I, O>(
   relation: { readonly si: (inputs: I) => O },
-  identity: (inputs: Required<I>, outputs: O) => readonly (readonly [left: number, right: number])[],
+  identity: (inputs: Complete<I>, outputs: O) => readonly (readonly [left: number, right: number])[],
   relative = 1e-11,
 ): void {
   fc.assert(
     fc.property(validArguments(relation as unknown as AnyRelation), (args) => {
-      const inputs = siOf(args) as Required<I>;
+      const inputs = siOf(args) as Complete<I>;
       for (const [left, right] of identity(inputs, relation.si(inputs)))
         expect(agree(left, right, relative), `${left} against ${right}`).toBe(true);
     }),

@@ -23,7 +23,10 @@ describe.skipIf(executable === undefined)("the site", () => {
   });
   beforeEach(async () => {
     complaints = [];
-    context = await browser.newContext({ viewport: { width: 390, height: 844 }, permissions: ["clipboard-read", "clipboard-write"] });
+    context = await browser.newContext({
+      viewport: { width: 390, height: 844 },
+      permissions: ["clipboard-read", "clipboard-write"],
+    });
     page = await open("/");
   });
   afterEach(async () => {
@@ -39,7 +42,8 @@ describe.skipIf(executable === undefined)("the site", () => {
       if (["error", "warning"].includes(message.type())) complaints.push(message.text());
     });
     opened.on("request", (request) => {
-      if (!request.url().startsWith(site.address) && !/^(data|blob):/.test(request.url())) complaints.push(`leaves the site: ${request.url()}`);
+      if (!request.url().startsWith(site.address) && !/^(data|blob):/.test(request.url()))
+        complaints.push(`leaves the site: ${request.url()}`);
     });
     await opened.goto(site.address + path, { waitUntil: "networkidle" });
     return opened;
@@ -116,7 +120,8 @@ describe.skipIf(executable === undefined)("the site", () => {
       await plain.goto(`${site.address}/calculators/${id}.html`);
       const main = await plain.locator("main").innerText();
       expect(main, id).not.toMatch(/NaN|undefined/);
-      for (const name of Object.keys(relation.outputs)) expect(await result(plain, name).innerText(), `${id} ${name}`).toMatch(/\d/);
+      for (const name of Object.keys(relation.outputs))
+        expect(await result(plain, name).innerText(), `${id} ${name}`).toMatch(/\d/);
     }
     await quiet.close();
   });

@@ -31,3 +31,6 @@ export function siOf(args: Readonly<Record<string, Quantity>>): Record<string, n
 export function agree(a: number, b: number, relative: number): boolean {
   return Math.abs(a - b) <= relative * Math.max(Math.abs(a), Math.abs(b));
 }
+
+/** Every property there and none undefined: what a kernel gets once the defaults are filled in. */
+export type Complete<T> = { readonly [K in keyof T]-?: NonNullable<T[K]> };

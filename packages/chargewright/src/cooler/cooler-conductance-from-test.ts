@@ -23,8 +23,8 @@ interface Test {
   readonly chargeOut: number;
   readonly coolingFlow: number;
   readonly coolingIn: number;
-  readonly chargeHeatCapacity?: number;
-  readonly coolingHeatCapacity?: number;
+  readonly chargeHeatCapacity?: number | undefined;
+  readonly coolingHeatCapacity?: number | undefined;
 }
 
 /**

@@ -215,8 +215,8 @@ interface Run {
   readonly bore: number;
   readonly length: number;
   readonly lossCoefficients: number;
-  readonly roughness?: number;
-  readonly viscosity?: number;
+  readonly roughness?: number | undefined;
+  readonly viscosity?: number | undefined;
 }
 
 function run({

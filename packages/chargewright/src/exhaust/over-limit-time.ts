@@ -87,15 +87,17 @@ export const overLimitTime = /* @__PURE__ */ relation({
     "Never use this to plan a run beyond a limit. The hottest spot gets there first, damage adds up over runs, and a seized engine locks the wheels.",
     meltingCaution,
   ],
-  compute: ({ startTemperature, settledTemperature, limitTemperature, timeConstant }) => ({
+  compute: ({ startTemperature, settledTemperature, limitTemperature, timeConstant }) => {
     // A body whose heat capacity over conductance is the time constant.
-    time: coreHeatSoakTime.si({
+    const { time } = coreHeatSoakTime.si({
       coreMass: timeConstant,
       metalHeatCapacity: 1,
       conductance: 1,
       startTemperature,
       settledTemperature,
       reachedTemperature: limitTemperature,
-    }).time,
-  }),
+    });
+    // At the limit already: no time, rather than a zero with a minus.
+    return { time: Math.max(time, 0) };
+  },
 });

@@ -46,7 +46,8 @@ export const smokeLimitedFuel = /* @__PURE__ */ relation({
         "indirect injection": {
           value: 20.7,
           spread: [16.7, 20.7],
-          because: "cautious end for a divided chamber, from memory of textbooks; calibrate towards 18.1",
+          because:
+            "cautious end for a divided chamber, from memory of textbooks; calibrate towards 18.1. A paper of 1935 reports no smoke down to 15 % excess air, 16.7",
           source: "heywood-fundamentals",
         },
       },
@@ -71,7 +72,7 @@ export const smokeLimitedFuel = /* @__PURE__ */ relation({
     power: { symbol: "P_e", unit: kW, meaning: "brake power from that fuel" },
   },
   equations: ["q_f = q_a / AFR_lim", "P_e = q_f * H_u * eta_e"],
-  sources: ["heywood-fundamentals", "afdc-fuel-properties", "desnz-conversion-factors"],
+  sources: ["heywood-fundamentals", "sae-350111-1935", "afdc-fuel-properties", "desnz-conversion-factors"],
   assumes: ["All the air the engine swallows takes part in the combustion; none is lost in valve overlap."],
   valid: [
     {

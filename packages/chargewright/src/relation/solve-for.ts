@@ -63,7 +63,7 @@ export function solveFor<
   // The kernel also has a value where the relation refuses, and changes sign at a pole: both are no solutions.
   const scale = Math.max(Math.abs(goal.si), ...misses.filter(Number.isFinite).map(Math.abs));
   const found = roots.flatMap((root) => {
-    const sound = beside(root).find((si) => {
+    const sound = beside(root, points).find((si) => {
       const result = accepted(() => at(si)[output] as Quantity);
       return result !== undefined && Math.abs(result.si - goal.si) <= 1e-9 * scale;
     });
@@ -138,9 +138,11 @@ function grid({ unit, range }: Input): number[] {
 }
 
 /** A root, and points a few roundings away from it: one that lies on the edge of what is permitted may fall just outside. */
-function beside(root: number): readonly number[] {
+function beside(root: number, points: readonly number[]): readonly number[] {
+  const [least, most] = [points[0] as number, points.at(-1) as number];
   const rounding = Number.EPSILON * Math.abs(root);
-  return [0, 1, -1, 4, -4, 16, -16, 64, -64].map((steps) => root + steps * rounding);
+  const near = [0, 1, -1, 4, -4, 16, -16, 64, -64].map((steps) => root + steps * rounding);
+  return near.filter((si) => si >= least && si <= most);
 }
 
 /** The points, and beside each end of a stretch on which nothing can be computed the last point at which something can. */

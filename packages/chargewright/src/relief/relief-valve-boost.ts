@@ -147,8 +147,8 @@ interface Opening {
   readonly barometer: number;
   readonly temperature: number;
   readonly area: number;
-  readonly dischargeCoefficient?: number;
-  readonly deliverySlope?: number;
+  readonly dischargeCoefficient?: number | undefined;
+  readonly deliverySlope?: number | undefined;
 }
 
 function escaping(

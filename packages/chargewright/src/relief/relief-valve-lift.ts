@@ -169,7 +169,7 @@ interface Wanted {
   readonly upstreamTemperature: number;
   readonly downstreamPressure: number;
   readonly seatDiameter: number;
-  readonly dischargeCoefficient?: number;
+  readonly dischargeCoefficient?: number | undefined;
 }
 
 function areaFor({
