@@ -43,7 +43,7 @@ function recordPart(library: Library, { record, source, cases }: Evaluated): str
     `<section class="record" id="${id}">`,
     `<h3>${text(title)} <span class="provenance ${provenance}">${provenance}</span></h3>`,
     `<dl>${list.join("")}</dl>`,
-    `<div class="table-box" tabindex="0" role="group" aria-label="Values of: ${text(title)}"><table><thead><tr>${head}</tr></thead><tbody>${rows}</tbody></table></div>`,
+    `<section class="table-box" tabindex="0" aria-label="Values of: ${text(title)}"><table><thead><tr>${head}</tr></thead><tbody>${rows}</tbody></table></section>`,
     "</section>",
   ]
     .join("")

@@ -1,7 +1,8 @@
-import { ChargewrightError, type Kind, Quantity, read } from "@chargewright/quantities";
+import { ChargewrightError, type Kind, kindName, nearestWord, Quantity, read } from "@chargewright/quantities";
 import { airDensity } from "../air/air-density.ts";
 import { barometerFromAltitude } from "../air/barometer-from-altitude.ts";
 import { engineAirFlow } from "../engine/engine-air-flow.ts";
+import { given as show } from "../relation/refuse.ts";
 import { speedFromEngineSpeed } from "../road/speed-from-engine-speed.ts";
 import type { Build } from "./description.ts";
 
@@ -72,13 +73,9 @@ const names: ReadonlySet<string> = new Set<keyof Condition>([
  * @throws ChargewrightError naming the part of the condition, its value and what is needed.
  */
 export function readCondition(build: Build, condition: Condition): SiCondition {
-  for (const name of Object.keys(condition))
-    if (!names.has(name))
-      throw refusal(
-        "unknown-input",
-        name,
-        `there is no such part of a condition; the parts are ${[...names].join(", ")}`,
-      );
+  if (typeof condition !== "object" || condition === null)
+    throw refusal("missing-input", undefined, `got ${show(condition)}; needs an object with ${[...names].join(", ")}`);
+  refuseUnknown("", condition, names);
   const { site, vehicle } = build;
   const engineSpeed = within("engineSpeed", condition.engineSpeed, engineAirFlow.inputs.engineSpeed);
   if (engineSpeed === undefined)
@@ -92,9 +89,14 @@ export function readCondition(build: Build, condition: Condition): SiCondition {
       ? (within("ambientPressure", condition.ambientPressure, airDensity.inputs.pressure) as number)
       : barometerFromAltitude.si({ altitude }).barometer;
   const gear = condition.gear ?? vehicle?.gearRatios.length;
-  const gearRatio = vehicle?.gearRatios[(gear ?? 0) - 1];
+  const gearRatio = typeof gear === "number" ? vehicle?.gearRatios[gear - 1] : undefined;
   if (vehicle !== undefined && gearRatio === undefined)
-    throw refusal("out-of-range", "gear", `got ${gear}; needs a whole number from 1 to ${vehicle.gearRatios.length}`);
+    throw refusal(
+      "out-of-range",
+      "gear",
+      `got ${show(gear)}; needs a whole number from 1 to ${vehicle.gearRatios.length}`,
+      gear,
+    );
   const roadSpeed =
     within("roadSpeed", condition.roadSpeed, { unit: speedFromEngineSpeed.outputs.speed.unit, range: [0, 190] }) ??
     (vehicle === undefined || gearRatio === undefined
@@ -127,9 +129,15 @@ export function readCondition(build: Build, condition: Condition): SiCondition {
 function readFuelling(fuelling: Fuelling): SiCondition["fuelling"] {
   if (fuelling === "limit") return { kind: "limit" };
   if (fuelling === "road load") return { kind: "road load", grade: 0 };
-  if (typeof fuelling === "object" && "roadLoad" in fuelling)
-    return { kind: "road load", grade: siFrom("fuelling.roadLoad.grade", fuelling.roadLoad.grade ?? "0", "ratio") };
-  const flow = typeof fuelling === "object" && "fuelMassFlow" in fuelling ? fuelling.fuelMassFlow : fuelling;
+  if (isObject(fuelling) && !(fuelling instanceof Quantity)) refuseUnknown("fuelling.", fuelling, fuellings);
+  if (isObject(fuelling) && "roadLoad" in fuelling) {
+    const { roadLoad } = fuelling;
+    if (!isObject(roadLoad))
+      throw refusal("wrong-kind", "fuelling.roadLoad", `got ${show(roadLoad)}; needs an object, with a grade or empty`);
+    refuseUnknown("fuelling.roadLoad.", roadLoad, grades);
+    return { kind: "road load", grade: siFrom("fuelling.roadLoad.grade", roadLoad.grade ?? "0", "ratio") };
+  }
+  const flow = isObject(fuelling) && "fuelMassFlow" in fuelling ? fuelling.fuelMassFlow : fuelling;
   const fuelMassFlow = siFrom("fuelling", flow as Given<"massFlow">, "massFlow");
   if (!(fuelMassFlow > 0))
     throw refusal("out-of-range", "fuelling", `needs a fuel flow above 0, "limit" or "road load"`);
@@ -139,7 +147,7 @@ function readFuelling(fuelling: Fuelling): SiCondition["fuelling"] {
 function siFrom<K extends Kind>(name: string, given: Given<K>, kind: K): number {
   const quantity = typeof given === "string" ? readNamed(name, given, kind) : given;
   if (!(quantity instanceof Quantity) || quantity.kind !== kind)
-    throw refusal("wrong-kind", name, `got ${String(given)}; needs a ${kind}`, given);
+    throw refusal("wrong-kind", name, `got ${show(given)}; needs a ${kindName(kind)}`, given);
   return quantity.si;
 }
 
@@ -166,10 +174,33 @@ function within<K extends Kind>(
   const si = siFrom(name, given, unit.kind);
   const [least, most] = range;
   if (!(si >= unit.toSi(least) && si <= unit.toSi(most)))
-    throw refusal("out-of-range", name, `got ${String(given)}; needs from ${least} to ${most} ${unit.label}`, given);
+    throw refusal("out-of-range", name, `got ${show(given)}; needs from ${least} to ${most} ${unit.label}`, given);
   return si;
 }
 
-function refusal(code: ChargewrightError["code"], input: string, reason: string, value?: unknown): ChargewrightError {
-  return new ChargewrightError(code, reason, { relation: "condition", input, value });
+const isObject = (value: unknown): value is object => typeof value === "object" && value !== null;
+
+const fuellings: ReadonlySet<string> = new Set(["roadLoad", "fuelMassFlow"]);
+const grades: ReadonlySet<string> = new Set(["grade"]);
+
+function refuseUnknown(place: string, given: object, known: ReadonlySet<string>): void {
+  for (const name of Object.keys(given)) {
+    if (known.has(name)) continue;
+    const near = nearestWord(name, [...known]);
+    const hint = near === undefined ? `the parts are ${[...known].join(", ")}` : `is "${near}" meant?`;
+    throw refusal("unknown-input", `${place}${name}`, `there is no such part of a condition; ${hint}`);
+  }
+}
+
+function refusal(
+  code: ChargewrightError["code"],
+  input: string | undefined,
+  reason: string,
+  value?: unknown,
+): ChargewrightError {
+  return new ChargewrightError(code, reason, {
+    relation: "condition",
+    ...(input === undefined ? {} : { input }),
+    value,
+  });
 }

@@ -32,7 +32,7 @@ export function entry<R, const N extends NameOf<R>>(
         });
       } catch (error) {
         if (!(error instanceof ChargewrightError)) throw error;
-        addIssue({ message: error.reason });
+        addIssue({ message: error.reason, expected: error.code });
       }
       return NEVER;
     }),

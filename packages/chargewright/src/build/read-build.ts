@@ -1,5 +1,6 @@
-import { ChargewrightError, nearestWord } from "@chargewright/quantities";
+import { ChargewrightError, type ErrorCode, nearestWord } from "@chargewright/quantities";
 import * as v from "valibot";
+import { given as show } from "../relation/refuse.ts";
 import { type Build, type BuildDescription, buildSchema } from "./description.ts";
 
 /**
@@ -27,7 +28,7 @@ export function readBuild(json: string | BuildDescription | unknown): Build {
 }
 
 interface Fault {
-  readonly code: "unknown-input" | "missing-input" | "unreadable";
+  readonly code: ErrorCode;
   readonly path: string;
   readonly said: string;
 }
@@ -43,16 +44,15 @@ function faultOf(issue: v.BaseIssue<unknown>, given: unknown): Fault {
     return { code: "unknown-input", path, said: `there is no such entry${hint}` };
   }
   if (issue.input === undefined) return { code: "missing-input", path, said: `not given; ${wantedAt(keys)}` };
-  return { code: "unreadable", path, said: `got ${show(valueAt(given, path) ?? issue.input)}; ${wanted(issue)}` };
+  // A text that its relation refused carries the relation's own code.
+  const code = issue.type === "raw_transform" && issue.expected !== null ? (issue.expected as ErrorCode) : "unreadable";
+  return { code, path, said: `got ${show(issue.input)}; ${wanted(issue)}` };
 }
 
 const wanted = ({ type, message, expected }: v.BaseIssue<unknown>) =>
   type === "strict_object" || type === "object"
     ? `needs an object${expected === null ? "" : ` with ${expected}`}`
     : message;
-
-const show = (value: unknown) =>
-  typeof value === "object" ? (Array.isArray(value) ? "a list" : "an object") : JSON.stringify(value);
 
 function parseJson(text: string): unknown {
   try {
@@ -85,7 +85,13 @@ function entriesAt(path: readonly string[]): string[] {
 }
 
 function schemaAt(path: readonly string[]): unknown {
-  return path.reduce<unknown>((schema, key) => entriesOf(schema)?.[key], buildSchema);
+  return path.reduce<unknown>((schema, key) => itemOf(schema) ?? entriesOf(schema)?.[key], buildSchema);
+}
+
+/** The schema of a list's items; undefined where the schema is no list's. */
+function itemOf(schema: unknown): unknown {
+  const { item, wrapped } = (schema ?? {}) as { item?: unknown; wrapped?: unknown };
+  return item ?? (wrapped === undefined ? undefined : itemOf(wrapped));
 }
 
 function entriesOf(schema: unknown): Record<string, unknown> | undefined {

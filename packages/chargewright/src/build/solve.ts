@@ -275,14 +275,16 @@ function openCooler({ cooler }: SiAirPath, setting: SiSetting, state: SiAirState
     }),
     "densityGain",
   );
+  const day = {
+    ...core,
+    chargeIn: blowerOut.temperature,
+    chargeFlow: massFlow,
+    coolingIn: setting.temperature,
+    coolingFlow: setting.coolingFlow,
+  };
+  if (!answers(coolerOutletForecast, day)) return withoutOwnAnswer(state, day);
   return opened(
-    callWith(coolerOutletForecast, {
-      ...core,
-      chargeIn: blowerOut.temperature,
-      chargeFlow: massFlow,
-      coolingIn: setting.temperature,
-      coolingFlow: setting.coolingFlow,
-    }),
+    callWith(coolerOutletForecast, day),
     "coolerEffectiveness",
     "coolerHeat",
     "coolerOutletTemperature",

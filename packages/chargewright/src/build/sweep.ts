@@ -73,7 +73,7 @@ export type SweepValues = { readonly [A in SweepAxis]?: readonly Quantity<(typeo
  * @throws ChargewrightError naming an axis without values or of a wrong kind, and what `solve` throws for the condition.
  */
 export function sweep(build: Build, condition: Condition, values: SweepValues): Sweep {
-  const axes = Object.entries(values) as [SweepAxis, readonly Quantity[]][];
+  const axes = Object.entries(values ?? {}) as [SweepAxis, readonly Quantity[]][];
   check(axes);
   const path = airPathOf(build);
   const setting = settingOf(build, readCondition(build, condition));
@@ -124,7 +124,7 @@ function check(axes: readonly [SweepAxis, readonly Quantity[]][]): void {
     if (!Object.hasOwn(sweepAxes, axis))
       refuse(axis, `there is no such axis; the axes are ${Object.keys(sweepAxes).join(", ")}`);
     const { kind } = sweepAxes[axis];
-    if (!(values.length > 0) || values.some((value) => value?.kind !== kind))
+    if (!Array.isArray(values) || values.length === 0 || values.some((value) => value?.kind !== kind))
       refuse(axis, `needs a list of ${kind} quantities`);
   }
 }

@@ -12,7 +12,8 @@ export function needs(input: Input, given?: Unit): string {
   return `${article(name)} ${name} ${rangeText(input, unit)}`;
 }
 
-function given(value: unknown): string {
+/** A value as a message shows it, whatever it is. */
+export function given(value: unknown): string {
   if (value instanceof Quantity) return `${shortNumber(value.in(value.unit))} ${value.unit.label}`.trim();
   if (typeof value === "string") return JSON.stringify(value);
   return typeof value === "object" || typeof value === "function"
