@@ -1,4 +1,4 @@
-import { existsSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { type loadLibrary, site } from "./load-library.ts";
 
@@ -11,7 +11,7 @@ export interface Entry {
   readonly summary: string;
 }
 
-/** A subject with its relations, in the registry's order. */
+/** A subject with its relations, in the order in which its guide needs them. */
 export interface Shelf {
   readonly subject: string;
   readonly title: string;
@@ -24,10 +24,22 @@ export interface Shelf {
 export function catalogue({ relations, subjects }: Library): readonly Shelf[] {
   const all = [...relations.values()];
   return Object.entries(subjects).flatMap(([subject, title]) => {
+    const guide = guideText(subject);
     const entries = all
       .filter((relation) => relation.subject === subject)
-      .map(({ id, title, summary }): Entry => ({ id, title, summary }));
-    const guide = existsSync(join(site, "guide", `${subject}.md`));
-    return entries.length === 0 ? [] : [{ subject, title, guide, entries }];
+      .map(({ id, title, summary }): Entry => ({ id, title, summary }))
+      .sort((a, b) => placeIn(guide, a.id) - placeIn(guide, b.id));
+    return entries.length === 0 ? [] : [{ subject, title, guide: guide !== undefined, entries }];
   });
+}
+
+function guideText(subject: string): string | undefined {
+  const file = join(site, "guide", `${subject}.md`);
+  return existsSync(file) ? readFileSync(file, "utf8") : undefined;
+}
+
+/** Where a guide first shows a calculator; after all others where it does not. */
+function placeIn(guide: string | undefined, id: string): number {
+  const at = guide?.indexOf(`id="${id}"`) ?? -1;
+  return at < 0 ? Number.MAX_SAFE_INTEGER : at;
 }

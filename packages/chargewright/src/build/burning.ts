@@ -11,7 +11,7 @@ import { bracketedRoot } from "../numerics/bracketed-root.ts";
 import { cruiseFuel } from "../road/cruise-fuel.ts";
 import { roadLoad } from "../road/road-load.ts";
 import type { SiAirState } from "./air-path.ts";
-import { type Call, callWith } from "./call.ts";
+import { answers, type Call, callWith } from "./call.ts";
 import type { SiCondition } from "./condition.ts";
 import type { Build } from "./description.ts";
 import { inSi } from "./in-si.ts";
@@ -34,7 +34,7 @@ export interface Burning {
   readonly brakeMeanEffectivePressure: Quantity<"pressureDifference">;
   /** Blower power over brake power. */
   readonly blowerShare: Quantity<"ratio">;
-  /** With a road speed. */
+  /** With a road speed of 1.6 km/h or more. */
   readonly economy?: Quantity<"fuelEconomy">;
 }
 
@@ -122,15 +122,16 @@ export function burn(build: Build, condition: SiCondition, state: SiAirState, op
       meanEffectivePressure.outputs.meanEffectivePressure.unit,
     ),
     blowerShare: fromSi(brakePower === 0 ? 0 : state.shaftPower / brakePower, one),
-    ...(roadSpeed === undefined || roadSpeed === 0
-      ? {}
-      : {
-          economy: opened(
-            callWith(economyFromFuelFlow, { fuelMassFlow, speed: roadSpeed, fuelDensity: fuel.density }),
-            "economy",
-          ).economy,
-        }),
+    ...economyAt(roadSpeed, fuelMassFlow, fuel.density, opened),
   };
+}
+
+/** Distance per fuel; none where the car stands or all but stands. */
+function economyAt(speed: number | undefined, fuelMassFlow: number, fuelDensity: number, opened: Opened) {
+  if (speed === undefined) return {};
+  const trip = { fuelMassFlow, speed, fuelDensity };
+  if (!answers(economyFromFuelFlow, trip)) return {};
+  return { economy: opened(callWith(economyFromFuelFlow, trip), "economy").economy };
 }
 
 type Needs = ReturnType<typeof needsOf>;

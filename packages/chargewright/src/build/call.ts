@@ -29,3 +29,17 @@ export function callWith<Id extends string, I extends InputDeclarations, O exten
   const args = Object.fromEntries(entries);
   return { results: relation(args as never), call: { relation: relation as unknown as AnyRelation, args } };
 }
+
+/** Whether a relation has an answer to these numbers in SI: each in its range, and what it requires of them held. */
+export function answers<Id extends string, I extends InputDeclarations, O extends OutputDeclarations>(
+  relation: Relation<Id, I, O>,
+  si: SiInputs<I>,
+): boolean {
+  const { inputs, requires = [] } = relation as unknown as AnyRelation;
+  const values = si as Readonly<Record<string, number | undefined>>;
+  const inRange = Object.entries(values).every(([name, value]) => {
+    const { unit, range } = inputs[name] as Input;
+    return value === undefined || (value >= unit.toSi(range[0]) && value <= unit.toSi(range[1]));
+  });
+  return inRange && requires.every(({ holds }) => holds(values as never));
+}

@@ -14,7 +14,7 @@ export function readBuild(json: string | BuildDescription | unknown): Build {
   const result = v.safeParse(buildSchema, given);
   if (result.success) return result.output;
   // A misspelt entry also leaves one missing; the misspelling is what to say first.
-  const faults = result.issues.map((issue) => faultOf(issue, given));
+  const faults = result.issues.map((issue) => faultOf(issue));
   const [first, ...more] = faults.sort(
     (a, b) => Number(b.code === "unknown-input") - Number(a.code === "unknown-input"),
   );
@@ -33,7 +33,7 @@ interface Fault {
   readonly said: string;
 }
 
-function faultOf(issue: v.BaseIssue<unknown>, given: unknown): Fault {
+function faultOf(issue: v.BaseIssue<unknown>): Fault {
   const path = v.getDotPath(issue) ?? "";
   const keys = path.split(".");
   const key = keys.at(-1) ?? "";

@@ -14,7 +14,7 @@ import type { WorkedCheck } from "../relation/work.ts";
 import { work } from "../relation/work.ts";
 import { airState, type NoState, type SiAirPath, type SiAirState, type SiSetting, type SiStation } from "./air-path.ts";
 import { type Burning, burn } from "./burning.ts";
-import { type Call, callWith } from "./call.ts";
+import { answers, type Call, callWith } from "./call.ts";
 import { type Condition, readCondition, type SiCondition } from "./condition.ts";
 import type { Build } from "./description.ts";
 import { inSi } from "./in-si.ts";
@@ -282,13 +282,19 @@ function openCooler({ cooler }: SiAirPath, setting: SiSetting, state: SiAirState
     coolingIn: setting.temperature,
     coolingFlow: setting.coolingFlow,
   };
-  if (!answers(coolerOutletForecast, day)) return withoutOwnAnswer(state, day);
-  return opened(
-    callWith(coolerOutletForecast, day),
-    "coolerEffectiveness",
-    "coolerHeat",
-    "coolerOutletTemperature",
-  );
+  if (!answers(coolerOutletForecast, day)) return nextToNoCooling(day);
+  return opened(callWith(coolerOutletForecast, day), "coolerEffectiveness", "coolerHeat", "coolerOutletTemperature");
+}
+
+/** Next to no cooling air, as in a car that stands: the relation refuses, its kernel still has the numbers. */
+function nextToNoCooling(day: Parameters<typeof coolerOutletForecast.si>[0]) {
+  if (!(day.coolingFlow > 0)) return undefined;
+  const { chargeEffectiveness, heatRejected } = coolerOutletForecast.si(day);
+  const { outputs } = coolerOutletForecast;
+  return {
+    chargeEffectiveness: fromSi(chargeEffectiveness, outputs.chargeEffectiveness.unit),
+    heatRejected: fromSi(heatRejected, outputs.heatRejected.unit),
+  };
 }
 
 function stationOf({ pressure, temperature, density }: SiStation): Station {

@@ -7,7 +7,7 @@ const T_15 = 288.15;
  * Density of a petroleum fuel at another temperature than 15 °C.
  *
  * Expansion of the generalized petroleum products: the coefficient depends on the density at 15 °C, in bands. Most road
- * diesel (820 to 839 kg/m³) falls in the kerosene band, only the heavier in the fuel-oil band; calling it all fuel oil
+ * diesel (820 to 838 kg/m³) falls in the kerosene band, only the heavier in the fuel-oil band; calling it all fuel oil
  * misses 0.03 % for 25 °C. The rule of 0.0007 per degree is 0.4 % off at 40 °C.
  *
  * @param args `densityAt15`, 770.5 to 1075 kg/m³; `temperature`, -40 to 150 °C.
@@ -61,7 +61,7 @@ export const fuelDensity = /* @__PURE__ */ relation({
     alpha_15: { unit: "1/K", meaning: "expansion coefficient at 15 °C" },
   },
   equations: [
-    "alpha_15 = rho_15 < 787.5 ? 2680.3206 / rho_15^2 - 0.00336312 : rho_15 < 839 ? 594.5418 / rho_15^2 : 186.9696 / rho_15^2 + 0.4862 / rho_15",
+    "alpha_15 = rho_15 < 787.52245 ? 2680.3206 / rho_15^2 - 0.00336312 : rho_15 < 838.280954 ? 594.5418 / rho_15^2 : 186.9696 / rho_15^2 + 0.4862 / rho_15",
     "f_V = exp(-(alpha_15 * (T - T_15) * (1 + 0.8 * alpha_15 * (T - T_15))))",
     "rho_f = rho_15 * f_V",
   ],
@@ -69,7 +69,7 @@ export const fuelDensity = /* @__PURE__ */ relation({
   assumes: [
     "A petroleum fuel: neat biodiesel and paraffinic diesel expand nearly, but not exactly, alike.",
     "Atmospheric pressure: a pump's or filter's few bar change nothing.",
-    "The bands meet at 787.5 and 839 kg/m³; public programs put the second anywhere from 838.3 to 839.",
+    "The bands join where their curves cross, at 787.52 and 838.28 kg/m³; public programs put the second anywhere from 838.3 to 839, which changes a volume by 0.002 % for 25 °C.",
   ],
   valid: [
     {
@@ -98,9 +98,12 @@ export const fuelDensity = /* @__PURE__ */ relation({
   },
 });
 
-/** Expansion coefficient at 15 °C per kelvin, from the band that the density falls in. */
+/**
+ * Expansion coefficient at 15 °C per kelvin, from the band that the density falls in. The bands change where the curves
+ * cross: with a step between them one reading of a hydrometer would belong to two densities at 15 °C.
+ */
 function expansionAt15(rho: number): number {
-  if (rho < 787.5) return 2680.3206 / (rho * rho) - 0.00336312;
-  if (rho < 839) return 594.5418 / (rho * rho);
+  if (rho < 787.52245) return 2680.3206 / (rho * rho) - 0.00336312;
+  if (rho < 838.280954) return 594.5418 / (rho * rho);
   return 186.9696 / (rho * rho) + 0.4862 / rho;
 }

@@ -15,7 +15,7 @@ import { stoichiometricRatio } from "./stoichiometric-ratio.ts";
 /**
  * Excess air from the oxygen in the dried exhaust.
  *
- * @param args `oxygen`, mole fraction in the dry exhaust, 0 to 0.2; optional `hydrogenToCarbon`, 0 to 4, and
+ * @param args `oxygen`, mole fraction in the dry exhaust, 0.001 to 0.2; optional `hydrogenToCarbon`, 0 to 4, and
  *   `oxygenToCarbon`, 0 to 1, of the fuel.
  * @returns `lambda`; `airFuelRatio`, by mass.
  * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range`, naming the input.
@@ -31,7 +31,7 @@ export const lambdaFromExhaustOxygen = /* @__PURE__ */ relation({
       symbol: "x_ex",
       unit: one,
       meaning: "oxygen in the dry exhaust by volume",
-      range: [0, 0.2],
+      range: [0.001, 0.2],
       example: "9.1 % ± 0.2 %",
     },
     hydrogenToCarbon,
