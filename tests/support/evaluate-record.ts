@@ -69,23 +69,29 @@ export interface EvaluatedCase {
  *
  * The tolerance is what the stated digits leave open: half a unit of the last one, or where the source truncates a whole
  * one and upwards only; unless the record states a wider one and says why.
- * @throws ChargewrightError where the record cannot be read or the relation refuses it.
+ * @throws Error naming the record where it cannot be read or the relation refuses it; the refusal is its cause.
  */
 export function evaluateRecord(record: CheckRecord): EvaluatedCase[] {
-  return record.cases.flatMap(({ inputs, expected }) => {
-    const computed = "unit" in record ? readEach(record, inputs) : run(record, inputs);
-    return Object.entries(expected).map(([output, statedText]) => {
-      const result = computed[output];
-      if (result === undefined) throw new Error(`${record.id}: there is no output ${output}`);
-      const stated = read(statedText, result.kind);
-      return { inputs, output, statedText, stated, computed: result.to(stated.unit), ...judge(record, stated, result) };
-    });
+  try {
+    return record.cases.flatMap((each) => evaluateCase(record, each));
+  } catch (error) {
+    throw new Error(`${record.id}: ${error instanceof Error ? error.message : String(error)}`, { cause: error });
+  }
+}
+
+function evaluateCase(record: CheckRecord, { inputs, expected }: RecordCase): EvaluatedCase[] {
+  const computed = "unit" in record ? readEach(record, inputs) : run(record, inputs);
+  return Object.entries(expected).map(([output, statedText]) => {
+    const result = computed[output];
+    if (result === undefined) throw new Error(`there is no output ${output}`);
+    const stated = read(statedText, result.kind);
+    return { inputs, output, statedText, stated, computed: result.to(stated.unit), ...judge(record, stated, result) };
   });
 }
 
-function run({ id, relation: relationId }: RelationRecord, inputs: RecordCase["inputs"]): Record<string, Quantity> {
+function run({ relation: relationId }: RelationRecord, inputs: RecordCase["inputs"]): Record<string, Quantity> {
   const relation: AnyRelation | undefined = relations.get(relationId);
-  if (relation === undefined) throw new Error(`${id}: there is no relation ${relationId}`);
+  if (relation === undefined) throw new Error(`there is no relation ${relationId}`);
   return relation(readInputs(relation, inputs)) as Record<string, Quantity>;
 }
 

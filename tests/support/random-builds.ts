@@ -21,19 +21,24 @@ const shares = fc.record({
   governed: between(2200, 4200),
   twoStroke: fc.boolean(),
   // What the blower sweeps over what the engine does, and how large a blower does it.
-  oversize: between(0.4, 1.9),
+  oversize: between(0.6, 1.9),
   driveRatio: between(0.8, 3),
   leakCoefficient: between(0.002, 0.007),
   losses: maybe(fc.record({ steady: between(0, 8), share: between(0, 1) })),
   filterDrop: maybe(between(0.1, 2)),
   cooler: maybe(
-    fc.record({ transferUnits: between(0.3, 3), coolingShare: between(2, 10), drop: between(0.5, 9), roadSpeed: between(0, 110) }),
+    fc.record({
+      transferUnits: between(0.3, 3),
+      coolingShare: between(2, 10),
+      drop: between(0.5, 9),
+      roadSpeed: between(0, 110),
+    }),
   ),
   ductDrop: maybe(between(0.2, 4)),
   relief: maybe(fc.record({ share: between(0.02, 0.5), opensAt: between(5, 80), span: between(2, 20) })),
   speedShare: between(0.4, 1),
   reliefOpening: maybe(between(0, 1)),
-  fuelRatio: maybe(between(18, 60)),
+  fuelRatio: maybe(between(16, 30)),
 });
 
 type Shares = typeof shares extends fc.Arbitrary<infer S> ? S : never;
@@ -72,7 +77,9 @@ function runOf(s: Shares): Run {
         displacement: `${(s.oversize * s.litres * s.volumetricEfficiency) / cycle / s.driveRatio} L/rev`,
         driveRatio: `${s.driveRatio}`,
         leakCoefficient: `${s.leakCoefficient}`,
-        ...(s.losses === undefined ? {} : { steadyLoss: `${s.losses.steady} kPa`, lossShareToAir: `${s.losses.share}` }),
+        ...(s.losses === undefined
+          ? {}
+          : { steadyLoss: `${s.losses.steady} kPa`, lossShareToAir: `${s.losses.share}` }),
         greatestSpeed: "14000 rpm",
         greatestDischargeTemperature: "150 °C",
       },
@@ -88,7 +95,9 @@ function runOf(s: Shares): Run {
               drop: drop(s.cooler.drop),
             },
           }),
-      ...(s.ductDrop === undefined ? {} : { ducts: { bore: `${20 + 900 * Math.sqrt(flow) / 5} mm`, drop: drop(s.ductDrop) } }),
+      ...(s.ductDrop === undefined
+        ? {}
+        : { ducts: { bore: `${20 + (900 * Math.sqrt(flow)) / 5} mm`, drop: drop(s.ductDrop) } }),
       ...(s.relief === undefined
         ? {}
         : {

@@ -48,6 +48,8 @@ export interface SiCondition {
   readonly relativeHumidity: number;
   /** Absent where there is neither a vehicle nor a speed. */
   readonly roadSpeed: number | undefined;
+  /** Metres on the road for each turn of the crank, where the gear sets the road speed. */
+  readonly distancePerTurn: number | undefined;
   readonly altitude: number | undefined;
   readonly reliefOpening: number | undefined;
   readonly fuelling:
@@ -55,6 +57,9 @@ export interface SiCondition {
     | { readonly kind: "road load"; readonly grade: number }
     | { readonly kind: "given"; readonly fuelMassFlow: number };
 }
+
+/** Least and greatest ambient temperature that a condition takes, in °C. */
+export const AMBIENT_CELSIUS = [-40, 60] as const;
 
 const names: ReadonlySet<string> = new Set<keyof Condition>([
   "engineSpeed",
@@ -97,16 +102,20 @@ export function readCondition(build: Build, condition: Condition): SiCondition {
       `got ${show(gear)}; needs a whole number from 1 to ${vehicle.gearRatios.length}`,
       gear,
     );
-  const roadSpeed =
-    within("roadSpeed", condition.roadSpeed, { unit: speedFromEngineSpeed.outputs.speed.unit, range: [0, 190] }) ??
-    (vehicle === undefined || gearRatio === undefined
+  const given = within("roadSpeed", condition.roadSpeed, {
+    unit: speedFromEngineSpeed.outputs.speed.unit,
+    range: [0, 190],
+  });
+  // In a gear, road speed is so much for each turn of the crank.
+  const distancePerTurn =
+    given !== undefined || vehicle === undefined || gearRatio === undefined
       ? undefined
       : speedFromEngineSpeed.si({
-          engineSpeed,
+          engineSpeed: 1,
           gearRatio: gearRatio.si,
           finalDrive: vehicle.finalDrive.si,
           rollingCircumference: vehicle.rollingCircumference.si,
-        }).speed);
+        }).speed;
   return {
     engineSpeed,
     pressure,
@@ -114,13 +123,14 @@ export function readCondition(build: Build, condition: Condition): SiCondition {
     temperature:
       within("ambientTemperature", condition.ambientTemperature, {
         ...airDensity.inputs.temperature,
-        range: [-40, 60],
+        range: AMBIENT_CELSIUS,
       }) ?? site.temperature.si,
     relativeHumidity:
       within("relativeHumidity", condition.relativeHumidity, airDensity.inputs.relativeHumidity) ??
       site.relativeHumidity?.si ??
       0,
-    roadSpeed,
+    roadSpeed: distancePerTurn === undefined ? given : distancePerTurn * engineSpeed,
+    distancePerTurn,
     reliefOpening: within("reliefOpening", condition.reliefOpening, airDensity.inputs.relativeHumidity),
     fuelling: readFuelling(condition.fuelling ?? "limit"),
   };

@@ -108,12 +108,14 @@ export function settingOf(build: Build, condition: SiCondition): SiSetting {
     pressure,
     temperature,
     reliefOpening,
-    coolingFlow: faceFlow(build, condition)?.results.coolingFlow.si ?? 0,
+    coolingFlow: build.cooler === undefined ? 0 : coreFaceFlow.si(faceOf(build.cooler, condition)).coolingFlow,
   };
 }
 
-function faceFlow(build: Build, { pressure, temperature, relativeHumidity, roadSpeed }: SiCondition) {
-  if (build.cooler === undefined) return undefined;
+function faceOf(
+  cooler: NonNullable<Build["cooler"]>,
+  { pressure, temperature, relativeHumidity, roadSpeed }: SiCondition,
+) {
   if (roadSpeed === undefined)
     throw new ChargewrightError(
       "missing-input",
@@ -123,14 +125,14 @@ function faceFlow(build: Build, { pressure, temperature, relativeHumidity, roadS
         input: "roadSpeed",
       },
     );
-  const { faceWidth, faceHeight, faceSpeedRatio } = inSi(build.cooler);
-  return callWith(coreFaceFlow, {
+  const { faceWidth, faceHeight, faceSpeedRatio } = cooler;
+  return {
     roadSpeed,
-    faceWidth,
-    faceHeight,
+    faceWidth: faceWidth.si,
+    faceHeight: faceHeight.si,
     airDensity: airDensity.si({ pressure, temperature, relativeHumidity }).density,
-    ...(faceSpeedRatio === undefined ? {} : { faceSpeedRatio }),
-  });
+    ...(faceSpeedRatio === undefined ? {} : { faceSpeedRatio: faceSpeedRatio.si }),
+  };
 }
 
 /**
@@ -167,7 +169,7 @@ export function solve(build: Build, condition: Condition): OperatingPoint {
     "engineFlow",
   );
   openBlower(path, si, state, opened);
-  const face = faceFlow(build, si);
+  const face = build.cooler === undefined ? undefined : callWith(coreFaceFlow, faceOf(build.cooler, si));
   const cooled = openCooler(path, setting, state, opened);
   const compressed = opened(
     callWith(compressionEndState, {

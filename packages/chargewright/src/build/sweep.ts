@@ -4,6 +4,7 @@ import {
   gPerS,
   type Kind,
   kgPerM3,
+  kindName,
   kPa,
   kW,
   m,
@@ -13,9 +14,12 @@ import {
   type Unit,
 } from "@chargewright/quantities";
 import { barometerFromAltitude } from "../air/barometer-from-altitude.ts";
+import { blowerFlow } from "../blower/blower-flow.ts";
+import { engineAirFlow } from "../engine/engine-air-flow.ts";
 import { smokeLimitedFuel } from "../exhaust/smoke-limited-fuel.ts";
-import { airState, type SiAirPath, type SiAirState, type SiSetting } from "./air-path.ts";
-import { type Condition, readCondition } from "./condition.ts";
+import { given as show } from "../relation/refuse.ts";
+import { airState, type SiAirPath, type SiAirState } from "./air-path.ts";
+import { AMBIENT_CELSIUS, type Condition, readCondition, type SiCondition } from "./condition.ts";
 import type { Build } from "./description.ts";
 import { airPathOf, settingOf } from "./solve.ts";
 
@@ -70,13 +74,13 @@ export type SweepValues = { readonly [A in SweepAxis]?: readonly Quantity<(typeo
 
 /**
  * Solves a build over one or two axes, the rest of the condition staying.
- * @throws ChargewrightError naming an axis without values or of a wrong kind, and what `solve` throws for the condition.
+ * @throws ChargewrightError naming an axis without values, with one of a wrong kind or out of its range, and what `solve` throws for the condition.
  */
 export function sweep(build: Build, condition: Condition, values: SweepValues): Sweep {
   const axes = Object.entries(values ?? {}) as [SweepAxis, readonly Quantity[]][];
   check(axes);
   const path = airPathOf(build);
-  const setting = settingOf(build, readCondition(build, condition));
+  const si = readCondition(build, condition);
   const shape = axes.map(([, each]) => each.length);
   const rows = shape.reduce((product, length) => product * length, 1);
   const columns = axes.map(([axis]) => ({ axis, values: new Float64Array(rows) }));
@@ -85,15 +89,15 @@ export function sweep(build: Build, condition: Condition, values: SweepValues): 
   const refused: number[] = [];
   for (let row = 0; row < rows; row++) {
     let rest = row;
-    let at = { path, setting };
+    let at: At = { path, si };
     for (let k = axes.length - 1; k >= 0; k--) {
       const [axis, each] = axes[k] as [SweepAxis, readonly Quantity[]];
       const quantity = each[rest % each.length] as Quantity;
       rest = Math.floor(rest / each.length);
-      at = turn[axis](at.path, at.setting, quantity.si);
+      at = turn[axis](at, quantity.si);
       (columns[k] as (typeof columns)[number]).values[row] = quantity.in(sweepAxes[axis] as Unit<Kind>);
     }
-    const state = airState(at.path, at.setting);
+    const state = airState(at.path, settingOf(build, at.si));
     if (!("manifold" in state)) {
       refused.push(row);
       continue;
@@ -125,32 +129,56 @@ function check(axes: readonly [SweepAxis, readonly Quantity[]][]): void {
       refuse(axis, `there is no such axis; the axes are ${Object.keys(sweepAxes).join(", ")}`);
     const { kind } = sweepAxes[axis];
     if (!Array.isArray(values) || values.length === 0 || values.some((value) => value?.kind !== kind))
-      refuse(axis, `needs a list of ${kind} quantities`);
+      refuse(axis, `needs a list of ${kindName(kind)} quantities`);
+    const unit = sweepAxes[axis];
+    const [least, most] = ranges[axis];
+    for (const value of values) {
+      if (value.si >= unit.toSi(least) && value.si <= unit.toSi(most)) continue;
+      throw new ChargewrightError(
+        "out-of-range",
+        `got ${show(value)}; needs from ${`${least} to ${most} ${unit.label}`.trim()}`,
+        { relation: "sweep", input: axis, value, range: `from ${least} to ${most}`, unit: unit.label },
+      );
+    }
   }
 }
 
+// Those of the inputs that the values go to, in the axis's own unit.
+const ranges: { readonly [A in SweepAxis]: readonly [number, number] } = {
+  engineSpeed: engineAirFlow.inputs.engineSpeed.range,
+  ambientTemperature: AMBIENT_CELSIUS,
+  altitude: barometerFromAltitude.inputs.altitude.range,
+  driveRatio: blowerFlow.inputs.driveRatio.range,
+  coolerEffectiveness: [0, 1],
+  reliefOpening: [0, 1],
+};
+
 interface At {
   readonly path: SiAirPath;
-  readonly setting: SiSetting;
+  readonly si: SiCondition;
 }
 
 // What turning each axis changes, in SI.
-const turn: { readonly [A in SweepAxis]: (path: SiAirPath, setting: SiSetting, si: number) => At } = {
-  engineSpeed: (path, setting, engineSpeed) => ({ path, setting: { ...setting, engineSpeed } }),
-  ambientTemperature: (path, setting, temperature) => ({ path, setting: { ...setting, temperature } }),
-  altitude: (path, setting, altitude) => ({
+const turn: { readonly [A in SweepAxis]: (at: At, value: number) => At } = {
+  engineSpeed: ({ path, si }, engineSpeed) => {
+    const { distancePerTurn, roadSpeed } = si;
+    const turned = distancePerTurn === undefined ? roadSpeed : distancePerTurn * engineSpeed;
+    return { path, si: { ...si, engineSpeed, roadSpeed: turned } };
+  },
+  ambientTemperature: ({ path, si }, temperature) => ({ path, si: { ...si, temperature } }),
+  altitude: ({ path, si }, altitude) => ({
     path,
-    setting: { ...setting, pressure: barometerFromAltitude.si({ altitude }).barometer },
+    si: { ...si, altitude, pressure: barometerFromAltitude.si({ altitude }).barometer },
   }),
-  driveRatio: (path, setting, driveRatio) => ({
+  driveRatio: ({ path, si }, driveRatio) => ({
     path: path.blower === undefined ? path : { ...path, blower: { ...path.blower, driveRatio } },
-    setting,
+    si,
   }),
-  coolerEffectiveness: (path, setting, effectiveness) => ({
+  coolerEffectiveness: ({ path, si }, effectiveness) => ({
     path: path.cooler === undefined ? path : { ...path, cooler: { ...path.cooler, effectiveness } },
-    setting,
+    si,
   }),
-  reliefOpening: (path, setting, reliefOpening) => ({ path, setting: { ...setting, reliefOpening } }),
+  reliefOpening: ({ path, si }, reliefOpening) => ({ path, si: { ...si, reliefOpening } }),
 };
 
 const read: { readonly [C in SweepChannel]: (state: SiAirState, build: Build) => number } = {

@@ -4,19 +4,20 @@ const SLOPE = 2 / Math.LN10;
  * Darcy friction factor of turbulent flow in a round pipe: the exact root of Colebrook's equation.
  *
  * Newton's method on w, the logarithm of ε/(3.7 D) + 2.51/(Re √f). The residual is convex in w and grows everywhere by
- * at least 2/ln 10, so that after one step every estimate lies above the root and falls towards it: it cannot fail.
+ * at least 2/ln 10, so that after one step every estimate lies above the root and falls towards it: it cannot fail. It
+ * ends where rounding lets an estimate fall no further.
  */
 export function colebrook(reynolds: number, relativeRoughness: number): number {
   const a = relativeRoughness / 3.7;
   const b = 2.51 / reynolds;
-  // Haaland's formula starts within two per cent of the root where the flow is turbulent.
-  let w = Math.log(a + b * Math.max(-1.8 * Math.log10(a ** 1.11 + 6.9 / reynolds), 0.1));
-  for (;;) {
+  const better = (w: number) => {
     const argument = Math.exp(w);
-    const step = ((argument - a) / b + SLOPE * w) / (argument / b + SLOPE);
-    w -= step;
-    if (!(Math.abs(step) > 4 * Number.EPSILON * Math.abs(w))) return 1 / (SLOPE * w) ** 2;
-  }
+    return w - ((argument - a) / b + SLOPE * w) / (argument / b + SLOPE);
+  };
+  // Haaland's formula starts within two per cent of the root where the flow is turbulent.
+  let w = better(Math.log(a + b * Math.max(-1.8 * Math.log10(a ** 1.11 + 6.9 / reynolds), 0.1)));
+  for (let next = better(w); next < w; next = better(w)) w = next;
+  return 1 / (SLOPE * w) ** 2;
 }
 
 /** Reynolds number up to which the flow is taken as laminar, and from which as turbulent. */

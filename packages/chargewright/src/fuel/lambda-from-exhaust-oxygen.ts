@@ -31,7 +31,7 @@ export const lambdaFromExhaustOxygen = /* @__PURE__ */ relation({
       symbol: "x_ex",
       unit: one,
       meaning: "oxygen in the dry exhaust by volume",
-      range: [0.001, 0.2],
+      range: [0, 0.2],
       example: "9.1 % ± 0.2 %",
     },
     hydrogenToCarbon,

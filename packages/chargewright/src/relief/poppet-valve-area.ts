@@ -1,16 +1,20 @@
 import { deg, mm, mm2 } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
 
+/** Flattest conical seat, in radians: none is cut flatter, and between it and a flat one the area is nearly that of the flat one. */
+export const LEAST_CONE = Math.PI / 12;
+
 /**
  * Flow area of a poppet valve at a given lift.
  *
  * The curtain is the smallest surface between head and seat: a cylinder for a flat seat, a cone frustum for a conical
  * one. From a lift of a quarter of the seat's diameter (flat seat) the port is the narrower of the two.
  *
- * @param args `seatDiameter`, 1 to 200 mm, inner edge of the seat; `lift`, 0 to 100 mm; optional `seatAngle`, 0 to 60°,
+ * @param args `seatDiameter`, 1 to 200 mm, inner edge of the seat; `lift`, 0 to 100 mm; optional `seatAngle`, 0 or 15 to 60°,
  *   of the seat's face to the plane of the head.
  * @returns `curtainArea`; `portArea`; `flowArea`, the smaller of them; `fullLift`, at which they are equal.
- * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range`, naming the input.
+ * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input; `contradiction` where a
+ *   conical seat is flatter than 15°.
  * @see Heywood, Internal Combustion Engine Fundamentals (1988), 6.3 (from memory).
  */
 export const poppetValveArea = /* @__PURE__ */ relation({
@@ -59,6 +63,13 @@ export const poppetValveArea = /* @__PURE__ */ relation({
   assumes: [
     "The seat's face is narrow against its diameter.",
     "A stem, guide or spring in the port takes nothing of its area; take it off where it does.",
+  ],
+  requires: [
+    {
+      inputs: ["seatAngle"],
+      says: "a conical seat must have an angle of at least 15°; write 0 for a flat one",
+      holds: ({ seatAngle }) => seatAngle === 0 || seatAngle >= LEAST_CONE,
+    },
   ],
   valid: [
     {

@@ -1,6 +1,7 @@
 import { deg, degC, gPerS, kPa, mm, mm2, one } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
 import { flowFunction, GAMMA, R_DRY_AIR } from "./nozzle-flow.ts";
+import { LEAST_CONE } from "./poppet-valve-area.ts";
 import { reliefArea } from "./relief-area.ts";
 
 const DISCHARGE_COEFFICIENT = 0.6;
@@ -12,11 +13,11 @@ const DISCHARGE_COEFFICIENT = 0.6;
  * small there is no such lift, and the call is refused.
  *
  * @param args `bypassFlow`, 0.001 g/s to 10 kg/s; `upstreamPressure`, absolute, 1 to 5000 kPa; `upstreamTemperature`,
- *   -60 to 700 °C; `downstreamPressure`, absolute, 0 to 5000 kPa; `seatDiameter`, 1 to 200 mm; optional `seatAngle`, 0
- *   to 60°; optional `dischargeCoefficient`, 0.01 to 1, of the curtain area.
+ *   -60 to 700 °C; `downstreamPressure`, absolute, 0 to 5000 kPa; `seatDiameter`, 1 to 200 mm; optional `seatAngle`, 0 or
+ *   15 to 60°; optional `dischargeCoefficient`, 0.01 to 1, of the curtain area.
  * @returns `lift`; `area` of the curtain; `portShare`, that area over the port's; `flowFunction`.
  * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input; `contradiction` where the
- *   downstream pressure is not below the upstream one or the port is too small.
+ *   downstream pressure is not below the upstream one, the port is too small or a conical seat is flatter than 15°.
  */
 export const reliefValveLift = /* @__PURE__ */ relation({
   id: "relief-valve-lift",
@@ -118,6 +119,11 @@ export const reliefValveLift = /* @__PURE__ */ relation({
     "The valve stands still at that lift: neither flutters nor cocks.",
   ],
   requires: [
+    {
+      inputs: ["seatAngle"],
+      says: "a conical seat must have an angle of at least 15°; write 0 for a flat one",
+      holds: ({ seatAngle }) => seatAngle === 0 || seatAngle >= LEAST_CONE,
+    },
     {
       inputs: ["downstreamPressure", "upstreamPressure"],
       says: "the downstream pressure must be below the upstream one",
