@@ -1,4 +1,4 @@
-const LONGEST = 24;
+const LONGEST = 32;
 
 /**
  * The word that is nearest to a text, for a hint, or undefined if none is within two changes of a letter.

@@ -35,7 +35,7 @@ interface Fault {
 
 function faultOf(issue: v.BaseIssue<unknown>): Fault {
   const path = v.getDotPath(issue) ?? "";
-  const keys = path.split(".");
+  const keys = path === "" ? [] : path.split(".");
   const key = keys.at(-1) ?? "";
   if (issue.type === "strict_object" && issue.expected === "never") {
     const known = entriesAt(keys.slice(0, -1));

@@ -15,7 +15,7 @@ const FRICTION_FACTOR = 0.02;
  * @returns `pressureDrop` of total pressure; `idealRise` of static pressure, the loss not taken off; `lossCoefficient`,
  *   **on the speed in the narrower pipe**; `length` of the cone; `speed` in the narrower pipe.
  * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input; `contradiction` where the
- *   narrower bore is not below the wider one.
+ *   wider bore is not larger by a thousandth.
  * @see Crane TP-410 (2009); Rennels, Hudson, Pipe Flow (2012) for the friction.
  */
 export const conicalDiffuser = /* @__PURE__ */ relation({
@@ -105,8 +105,8 @@ export const conicalDiffuser = /* @__PURE__ */ relation({
   requires: [
     {
       inputs: ["smallBore", "largeBore"],
-      says: "the narrower bore must be below the wider one",
-      holds: ({ smallBore, largeBore }) => smallBore < largeBore,
+      says: "the wider bore must be larger than the narrower one by a thousandth or more; less is no step",
+      holds: ({ smallBore, largeBore }) => largeBore >= 1.001 * smallBore,
     },
   ],
   valid: [

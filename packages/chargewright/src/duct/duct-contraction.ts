@@ -11,7 +11,7 @@ import { relation } from "../relation/relation.ts";
  *   mm; optional `angle`, 1 to 180°, the included angle of the cone; 180 is a step.
  * @returns `pressureDrop` of total pressure; `staticDrop`; `lossCoefficient`; `speed` in the narrower pipe.
  * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input; `contradiction` where the
- *   narrower bore is above the wider one.
+ *   wider bore is not larger by a thousandth.
  * @see Crane TP-410 (2009).
  */
 export const ductContraction = /* @__PURE__ */ relation({
@@ -83,8 +83,8 @@ export const ductContraction = /* @__PURE__ */ relation({
   requires: [
     {
       inputs: ["smallBore", "largeBore"],
-      says: "the narrower bore must not be above the wider one",
-      holds: ({ smallBore, largeBore }) => smallBore <= largeBore,
+      says: "the wider bore must be larger than the narrower one by a thousandth or more; less is no step",
+      holds: ({ smallBore, largeBore }) => largeBore >= 1.001 * smallBore,
     },
   ],
   valid: [

@@ -12,7 +12,7 @@ import { relation } from "../relation/relation.ts";
  * @returns `pressureDrop` of total pressure; `staticRise`; `lossCoefficient`, **on the speed in the narrower pipe**;
  *   `speed` there.
  * @throws ChargewrightError `missing-input`, `wrong-kind`, `out-of-range` naming the input; `contradiction` where the
- *   narrower bore is above the wider one.
+ *   wider bore is not larger by a thousandth.
  */
 export const suddenExpansion = /* @__PURE__ */ relation({
   id: "sudden-expansion",
@@ -75,8 +75,8 @@ export const suddenExpansion = /* @__PURE__ */ relation({
   requires: [
     {
       inputs: ["smallBore", "largeBore"],
-      says: "the narrower bore must not be above the wider one",
-      holds: ({ smallBore, largeBore }) => smallBore <= largeBore,
+      says: "the wider bore must be larger than the narrower one by a thousandth or more; less is no step",
+      holds: ({ smallBore, largeBore }) => largeBore >= 1.001 * smallBore,
     },
   ],
   valid: [

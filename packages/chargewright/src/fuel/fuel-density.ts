@@ -69,7 +69,7 @@ export const fuelDensity = /* @__PURE__ */ relation({
   assumes: [
     "A petroleum fuel: neat biodiesel and paraffinic diesel expand nearly, but not exactly, alike.",
     "Atmospheric pressure: a pump's or filter's few bar change nothing.",
-    "The bands join where their curves cross, at 787.52 and 838.28 kg/m³; public programs put the second anywhere from 838.3 to 839, which changes a volume by 0.002 % for 25 °C.",
+    "The bands join where their curves cross, at 787.52 and 838.28 kg/m³; public programs put the second anywhere from 838.3 to 839, which changes a volume by less than 0.002 % for 25 °C.",
   ],
   valid: [
     {

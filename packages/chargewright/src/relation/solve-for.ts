@@ -69,6 +69,8 @@ export function solveFor<
     });
     return sound === undefined ? [] : [sound];
   });
+  if (found.length === 0)
+    found.push(...touching(points, misses, goal.si, (si) => accepted(() => at(si)) !== undefined));
   const [root, ...more] = found;
   const shown = input.unit as Unit<I[N]["unit"]["kind"]>;
   if (root === undefined) {
@@ -167,12 +169,31 @@ function withTurns(points: readonly number[], miss: (x: number) => number): numb
     const here = misses[i] as number;
     const [before, after] = [misses[i - 1], misses[i + 1]];
     const sign = Math.sign(here);
-    // Also not where a neighbour is missing, is no number or lies on the other side.
-    const turns = Number(before) * sign >= Math.abs(here) && Number(after) * sign > Math.abs(here);
+    // At an end of the range the turn may lie within the first stretch. No turn is where a neighbour is no number or lies
+    // on the other side.
+    const outside = (neighbour: number | undefined) => (neighbour === undefined ? Number.MAX_VALUE : neighbour * sign);
+    const turns = outside(before) >= Math.abs(here) && outside(after) > Math.abs(here);
     if (sign === 0 || !turns) return [point];
-    const dip = dipBelowZero((x) => sign * miss(x), points[i - 1] as number, points[i + 1] as number);
+    const dip = dipBelowZero((x) => sign * miss(x), points[i - 1] ?? point, points[i + 1] ?? point);
     return dip === undefined ? [point] : [point, dip].sort((a, b) => a - b);
   });
+}
+
+/** The point, if any, at which the output touches the wanted value as nearly as rounding can tell, without crossing it. */
+function touching(
+  points: readonly number[],
+  misses: readonly number[],
+  goal: number,
+  permitted: (point: number) => boolean,
+): number[] {
+  const near = points.flatMap((point, i) => {
+    const distance = Math.abs(misses[i] as number);
+    return distance <= 1e-12 * Math.abs(goal) && permitted(point) ? [{ point, distance }] : [];
+  });
+  return near
+    .sort((a, b) => a.distance - b.distance)
+    .slice(0, 1)
+    .map(({ point }) => point);
 }
 
 /** du(x) from the law of propagation for the implicit function f(x, given) = wanted. */

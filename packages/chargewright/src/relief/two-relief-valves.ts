@@ -126,7 +126,7 @@ export const twoReliefValves = /* @__PURE__ */ relation({
     "q_2 = C_2 * A_2 * p_1 / sqrt(R_d * T_1) * psi",
     "q_m = q_1 + q_2",
     "s = q_m / q_w",
-    "s_1 = min(q_1, q_2) / q_w",
+    "s_1 = min(q_1 / q_2, 1) * q_2 / q_w",
     "A_e = C_1 * A_1 + C_2 * A_2",
   ],
   sources: ["nasa-mass-flow-choking", "unwin-hydraulics-1911"],
