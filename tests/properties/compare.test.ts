@@ -174,6 +174,25 @@ describe("chance", () => {
     }));
 });
 
+test("solving finds a value where the output hangs on it by less than rounding can tell", () => {
+  const statistic = one(1e-5);
+  const { oneSided } = differenceChance({ statistic, degreesOfFreedom: one(999_999.9) });
+  const found = solveFor(differenceChance, "degreesOfFreedom", { oneSided }, { statistic });
+  same(differenceChance({ statistic, degreesOfFreedom: found }).oneSided.si, oneSided.si, 1e-12);
+});
+
+test("solving finds both values beside a turn in the first stretch of the range", () => {
+  const given = {
+    meanBefore: one(0.001002),
+    deviationBefore: one(1e-6),
+    runsBefore: one(3),
+    deviationAfter: one(1e-6),
+    runsAfter: one(3),
+  };
+  const { degreesOfFreedom } = relativeDifference({ ...given, meanAfter: one(0.001003) });
+  expect(() => solveFor(relativeDifference, "meanAfter", { degreesOfFreedom }, given)).toThrow(/2 values give/);
+});
+
 describe("expanded uncertainty", () => {
   test("U is in proportion to u, and k falls with the degrees of freedom towards the normal factor", () =>
     holds(expandedUncertainty, (si, run) => {

@@ -7,7 +7,13 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { degC, one } from "@chargewright/quantities";
-import { airDensity, blowerOperation, coolerConductanceFromTest, superchargePowerGain } from "chargewright";
+import {
+  airDensity,
+  blowerOperation,
+  coolerConductanceFromTest,
+  coolerOutletForecast,
+  superchargePowerGain,
+} from "chargewright";
 import {
   type Build,
   type BuildDescription,
@@ -28,9 +34,10 @@ const sources = loadSources(join(root, "references/sources.yaml"));
 
 const GAMMA = blowerOperation.constants?.gamma?.value as number;
 const GAS = blowerOperation.constants?.R_d?.value as number;
+const CORE_CP = coolerOutletForecast.inputs.chargeHeatCapacity.default.value;
 const KAPPA = (GAMMA - 1) / GAMMA;
 
-/** A number as a source states it: equal to half of its last digit, and to what the source's own constants or rounding cost. */
+/** A number as a source states it, to half of its last digit and what the source's own constants or rounding cost beyond. */
 function expectStated(found: number, stated: string, { beyond = 0 }: { readonly beyond?: number } = {}): void {
   const decimals = stated.split(".")[1]?.length ?? 0;
   const tolerance = 0.5 * 10 ** -decimals * (1 + 1e-9) + beyond;
@@ -38,7 +45,7 @@ function expectStated(found: number, stated: string, { beyond = 0 }: { readonly 
 }
 
 interface Machine {
-  /** Share of the rise of pressure that the blower loses on top, all of it into the air where `mechanical` is 1. */
+  /** Isentropic over actual rise of temperature. */
   readonly isentropicEfficiency: number;
   /** Heating of the air over shaft power. */
   readonly mechanicalEfficiency?: number;
@@ -377,7 +384,8 @@ describe("an engine that drives a blower for a consumer, with a cooler between",
     const condition = { ...conditionOf(set, outside), roadSpeed: `${(50 * 4 * flow) / face} km/h` };
     const reliefOpening = where(build, condition, "reliefOpening", "manifoldPressure", set.pressure / 1000, [0, 1]);
     const point = solve(build, { ...condition, reliefOpening: `${reliefOpening}` });
-    // The books' R and c_p are 0.287 and 1.005, here 0.28705 and 1.0047 in the blower and 1.0062 in the core: up to 0.15 %.
+    // The books' gas constant and specific heat are 0.287 and 1.005 kJ/(kg K), here 0.28705 and, in the blower, 1.0047: each
+    // some 0.03 % off, and the flows stated to 0.1 % on top. The core counts with the specific heat of warm air.
     const constants = 0.0015;
     expect(point.stations.manifold.pressure.si).toBeCloseTo(set.pressure, 0);
     expect(Math.abs(point.stations.manifold.temperature.si - set.cooled)).toBeLessThan(constants * (hot - set.cooled));
@@ -385,7 +393,8 @@ describe("an engine that drives a blower for a consumer, with a cooler between",
     expectStated(point.massFlow.si * 60, set.blowerAir, { beyond: constants * Number(set.blowerAir) });
     const surplus = Number(set.blowerAir) - Number(set.engineAir);
     expect(Math.abs(point.reliefFlow.si * 60 - surplus)).toBeLessThan(0.01 + constants * surplus);
-    expect(Math.abs(point.coolerHeat.si / 1000 - set.heat)).toBeLessThan(2 * constants * set.heat);
+    const heat = (point.coolerHeat.si / 1000) * (1005 / CORE_CP);
+    expect(Math.abs(heat - set.heat)).toBeLessThan(constants * set.heat);
     expect(Math.abs(point.blowerPower.si - power)).toBeLessThan(constants * power);
   });
 
