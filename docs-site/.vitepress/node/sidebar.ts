@@ -36,6 +36,10 @@ export function sidebar(shelves: readonly Shelf[], api: Items): DefaultTheme.Sid
   };
   return {
     "/api/": [{ text: "For programs", link: "/api/", items: api }],
-    "/": [{ text: "Calculators", link: "/calculators/", items: calculators }, reference],
+    "/": [
+      { text: "The whole build", link: "/guide/build" },
+      { text: "Calculators", link: "/calculators/", items: calculators },
+      reference,
+    ],
   };
 }
