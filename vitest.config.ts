@@ -9,6 +9,7 @@ export default defineConfig({
   test: {
     include: ["packages/*/src/**/*.test.ts", "docs-site/.vitepress/**/*.test.ts", "tests/**/*.test.ts"],
     exclude: ["**/node_modules/**", "**/dist/**", "**/cache/**"],
+    setupFiles: ["tests/support/seed.ts"],
     typecheck: { enabled: true, include: ["packages/*/src/**/*.test-d.ts"], tsconfig: "./tsconfig.json" },
     server: { deps: { inline: [/\/packages\/(quantities|chargewright)\//] } },
     // Property tests over many relations take their time on a small machine; none of them measures it.

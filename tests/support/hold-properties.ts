@@ -20,10 +20,10 @@ import { uniformInt } from "pure-rand/distribution/uniformInt";
 import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
 import { expect, test } from "vitest";
 import { agree, siOf, validArguments } from "./random-inputs.ts";
+import { seed } from "./seed.ts";
 
 // A refusal is cheap but for its stack, which no test here reads.
 Error.stackTraceLimit = 0;
-const seed = Number(process.env.SEED ?? Date.now() % 1e9);
 
 /** A seeded source of whole numbers below a bound. */
 function dice(seed: number): (bound: number) => number {

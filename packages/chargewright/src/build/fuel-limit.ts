@@ -17,6 +17,13 @@ import { limitFuel } from "./burning.ts";
 import { type Condition, readCondition } from "./condition.ts";
 import type { Build } from "./description.ts";
 import { inSi } from "./in-si.ts";
+import {
+  type Allowance,
+  type AllowanceRequest,
+  type AllowedCell,
+  allowanceOf,
+  MOST_EXCESS,
+} from "./short-time-allowance.ts";
 import { airPathOf, settingOf } from "./solve.ts";
 
 /** Over what a fuel limit is tabled, and what is taken off it. */
@@ -27,6 +34,8 @@ export interface FuelLimitOptions {
   readonly speeds?: readonly Quantity<"rotationalSpeed">[];
   /** Share taken off every limit, 0 to 0.5; a tenth where it is left out: a judgement, for injectors and a hot day. */
   readonly margin?: number;
+  /** Fuel over the limit for a short time; none unless every part of it is given. */
+  readonly allowance?: AllowanceRequest;
   /** Weather and place; the site's where they are left out. */
   readonly condition?: Omit<Condition, "engineSpeed" | "fuelling">;
 }
@@ -42,6 +51,8 @@ export interface FuelLimit {
   readonly schedule?: LimiterSchedule;
   readonly fallback?: FallbackSetting;
   readonly homing?: HomingMove;
+  /** Where it was asked for. */
+  readonly allowance?: Allowance;
   readonly cautions: readonly string[];
 }
 
@@ -68,6 +79,14 @@ export function fuelLimit(build: Build, options: FuelLimitOptions = {}): FuelLim
       value: margin,
       range: "from 0 to 0.5",
     });
+  const excess = options.allowance?.excess;
+  if (excess !== undefined && !(excess > 0 && excess <= MOST_EXCESS))
+    throw new ChargewrightError("out-of-range", `got ${excess}; needs a share above 0 and at most ${MOST_EXCESS}`, {
+      relation: "fuel-limit",
+      input: "allowance.excess",
+      value: excess,
+      range: `above 0 and at most ${MOST_EXCESS}`,
+    });
   const speeds = options.speeds ?? defaultSpeeds(build);
   const at = (speed: Quantity<"rotationalSpeed">) => readCondition(build, { ...options.condition, engineSpeed: speed });
   const barometer = at(speeds[0] ?? build.engine.governedSpeed).pressure;
@@ -79,15 +98,21 @@ export function fuelLimit(build: Build, options: FuelLimitOptions = {}): FuelLim
       const condition = at(speed);
       const charge = chargeAt(path, settingOf(build, condition), pressure.si);
       if (charge === undefined) return undefined;
-      const { fuelMassFlow, limitedBy } = limitFuel(build, charge, ({ results }) => results);
+      const { fuelMassFlow: atLimit, limitedBy } = limitFuel(build, charge, ({ results }) => results);
+      const fuelMassFlow = atLimit * (1 - margin);
       const { massPerStroke } = fuelPerStroke.si({
-        fuelMassFlow: fuelMassFlow * (1 - margin),
+        fuelMassFlow,
         cylinders: engine.cylinders,
         engineSpeed: speed.si,
         fuelDensity: fuel.density,
         revolutionsPerCycle: engine.revolutionsPerCycle,
       });
-      return { limit: fromSi(massPerStroke, fuelPerStroke.outputs.massPerStroke.unit), limitedBy };
+      return {
+        charge,
+        fuelMassFlow,
+        limit: fromSi(massPerStroke, fuelPerStroke.outputs.massPerStroke.unit),
+        limitedBy,
+      };
     }),
   );
   const filled = fillUnreachable(cells);
@@ -99,11 +124,14 @@ export function fuelLimit(build: Build, options: FuelLimitOptions = {}): FuelLim
     limitedBy: filled.map((row) => row.map(({ limitedBy }) => limitedBy)),
     naturallyAspirated,
     ...actuated(build, table, naturallyAspirated),
+    ...(options.allowance === undefined
+      ? {}
+      : { allowance: allowanceOf(table, filled.flat(), options.allowance, fuel.heatingValue) }),
     cautions: tableCautions,
   };
 }
 
-interface Cell {
+interface Cell extends AllowedCell {
   readonly limit: Quantity<"massPerStroke">;
   readonly limitedBy: "smoke" | "exhaust temperature";
 }

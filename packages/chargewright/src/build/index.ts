@@ -23,6 +23,7 @@ export { type FuelLimit, type FuelLimitOptions, fuelLimit } from "./fuel-limit.t
 export type { Limit } from "./limits.ts";
 export { type MeasurableName, type Measurement, measurables } from "./measurement.ts";
 export { readBuild } from "./read-build.ts";
+export type { Allowance, AllowanceRequest } from "./short-time-allowance.ts";
 export { type OperatingPoint, openValue, type Station, solve } from "./solve.ts";
 export {
   type Column,
