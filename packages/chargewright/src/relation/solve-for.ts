@@ -4,6 +4,7 @@ import { dipBelowZero } from "../numerics/dip-below-zero.ts";
 import type { Arguments, InputDeclarations, OutputDeclarations } from "./declaration.ts";
 import { refuseInput, refuseUnknown } from "./refuse.ts";
 import type { AnyRelation, Input, Output, Relation } from "./relation.ts";
+import { completeSi } from "./validity.ts";
 
 // How many stretches of the input's range are searched for a change of sign; a relation of a builder's subjects turns
 // at most a few times over its range.
@@ -43,7 +44,8 @@ export function solveFor<
   const at = (si: number) => call({ ...others, [name]: fromSi(si, input.unit) });
   const reach = reachOf(relation, name, output, others);
   const miss = (si: number) => reach(si) - goal.si;
-  const points = withTurns(withEdges(grid(input), miss), miss);
+  const permitted = (si: number) => requirementsHold(relation, { ...others, [name]: fromSi(si, input.unit) });
+  const points = withTurns(withEdges(withPermittedEdges(grid(input), permitted), miss), miss);
   const misses = points.map(miss);
   if (misses.every((each) => each === misses[0]) && !Number.isNaN(misses[0]))
     throw new ChargewrightError("no-solution", `${output} does not depend on it`, {
@@ -145,6 +147,35 @@ function beside(root: number, points: readonly number[]): readonly number[] {
   const rounding = Number.EPSILON * Math.abs(root);
   const near = [0, 1, -1, 4, -4, 16, -16, 64, -64].map((steps) => root + steps * rounding);
   return near.filter((si) => si >= least && si <= most);
+}
+
+/** Whether all requirements between inputs hold. */
+function requirementsHold(relation: AnyRelation, args: Readonly<Record<string, Quantity | undefined>>): boolean {
+  const si = completeSi(relation, args as never);
+  return (relation.requires ?? []).every(({ holds }) => holds(si));
+}
+
+const DECADES = 14;
+
+/**
+ * The points, and towards each edge of what the requirements permit points ever nearer to it: outputs often run to a pole
+ * or turn just there.
+ */
+function withPermittedEdges(points: readonly number[], permitted: (x: number) => boolean): number[] {
+  return points.flatMap((point, i) => {
+    const next = points[i + 1];
+    if (next === undefined || permitted(point) === permitted(next)) return [point];
+    const inside = permitted(point) ? point : next;
+    let [good, bad] = inside === point ? [point, next] : [next, point];
+    for (;;) {
+      const middle = (good + bad) / 2;
+      if (middle === good || middle === bad) break;
+      if (permitted(middle)) good = middle;
+      else bad = middle;
+    }
+    const nearing = Array.from({ length: DECADES }, (_, k) => good + (inside - good) * 10 ** -(k + 1));
+    return [...new Set([point, good, ...nearing])].sort((a, b) => a - b);
+  });
 }
 
 /** The points, and beside each end of a stretch on which nothing can be computed the last point at which something can. */
