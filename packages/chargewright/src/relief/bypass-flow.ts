@@ -70,7 +70,7 @@ export const bypassFlow = /* @__PURE__ */ relation({
     engineFlow: { symbol: "q_e", unit: gPerS, meaning: "mass of air per time that the engine still takes" },
   },
   equations: ["q_r = q_c * (1 + lambda) * (b_c - b) / (p_0 + b_c)", "q_e = q_c * (p_0 + b) / (p_0 + b_c)"],
-  sources: [],
+  sources: ["heywood-fundamentals"],
   assumes: [
     "Same engine speed and same temperature before the engine with the relief open as with it shut.",
     "The engine swallows mass in proportion to the absolute pressure before it; blower delivery changes evenly with it.",
