@@ -74,7 +74,33 @@ export const tasks = {
         .over(Measure.of(70 + x + 459.67, rankine))
         .over(to).value;
   },
+
+  "bare density and flow, SI": () => (x) => (((x + 80) * 1000) / (R * (300 + x))) * 0.02,
+
+  "operating point, SI": async () => {
+    const { build, rpm, sweep } = await demo();
+    return (x) => {
+      const { channels } = sweep(build, { engineSpeed: rpm(2400) }, { engineSpeed: [rpm(2000 + 50 * x)] });
+      return channels.boost.values[0];
+    };
+  },
+
+  "60 x 60 map, SI": async () => {
+    const { build, one, rpm, sweep } = await demo();
+    const engineSpeed = Array.from({ length: 60 }, (_, i) => rpm(1200 + 40 * i));
+    return (x) => {
+      const driveRatio = Array.from({ length: 60 }, (_, i) => one(0.9 + 0.012 * i + x / 1e4));
+      return sweep(build, { engineSpeed: rpm(2400) }, { engineSpeed, driveRatio }).channels.boost.values[1800];
+    };
+  },
 };
+
+/** The demo build and what solves it. */
+async function demo() {
+  const { readBuild, sweep } = await import("chargewright/build");
+  const { default: build } = await import("chargewright/examples/moorland-two-seater.json", { with: { type: "json" } });
+  return { ...(await ours()), build: readBuild(build), sweep };
+}
 
 /** The library's tasks and the general ones must give this for x = 10, or the comparison means nothing. */
 export const expected = ((10 + 14.7) * PSI) / (R * ((80 + 459.67) * RANKINE)) / LB_PER_FT3;
