@@ -445,6 +445,33 @@ describe("sweep", () => {
       });
     });
   });
+
+  test("agrees with solve in every row, through boost, open flap and no operating point", () => {
+    const near = fc.sample(runs, { numRuns: 60, seed: 3 });
+    let [boosted, drawn, none] = [0, 0, 0];
+    for (const { description, condition } of near) {
+      const build = readBuild(description);
+      const { fuelling: _, ...given } = condition;
+      const driveRatio = [0.3, 0.9, 1.2, 1.25, 1.3, 1.8, 3, 3.01].map((ratio) => one(ratio));
+      const engineSpeed = [900, 1800, 1850, 3600].map((speed) => rpm(speed));
+      const { channels, refused } = sweep(build, given, { engineSpeed, driveRatio });
+      engineSpeed.forEach((speed, i) => {
+        driveRatio.forEach((ratio, k) => {
+          const row = driveRatio.length * i + k;
+          const { blower } = build;
+          const turned = blower === undefined ? build : { ...build, blower: { ...blower, driveRatio: ratio } };
+          const at = sweep(turned, given, { engineSpeed: [speed] });
+          expect(refused.includes(row)).toBe(at.refused.length > 0);
+          for (const [name, { values }] of Object.entries(at.channels))
+            same(channels[name as keyof typeof channels].values[row] as number, values[0] as number, 300);
+          if (at.refused.length > 0) none++;
+          else if ((at.channels.boost.values[0] as number) > 0) boosted++;
+          else drawn++;
+        });
+      });
+    }
+    expect(Math.min(boosted, drawn, none)).toBeGreaterThan(20);
+  });
 });
 
 describe("refusals", () => {

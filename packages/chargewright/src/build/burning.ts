@@ -10,7 +10,7 @@ import { economyFromFuelFlow } from "../fuel/economy-from-fuel-flow.ts";
 import { bracketedRoot } from "../numerics/bracketed-root.ts";
 import { cruiseFuel } from "../road/cruise-fuel.ts";
 import { roadLoad } from "../road/road-load.ts";
-import type { SiAirState } from "./air-path.ts";
+import type { SiAirState } from "./air-state.ts";
 import { answers, type Call, callWith } from "./call.ts";
 import type { SiCondition } from "./condition.ts";
 import type { Build } from "./description.ts";

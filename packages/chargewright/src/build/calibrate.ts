@@ -1,4 +1,5 @@
 import { fromSi, type Quantity, type Unit, write } from "@chargewright/quantities";
+import { airPathOf } from "./air-path.ts";
 import { atEnd, computedAt, type Fit, type Problem, type State, settle, slopes, statesAt } from "./calibration-fit.ts";
 import type { Build } from "./description.ts";
 import { type Group, knowledgeOf, untold } from "./identifiability.ts";
@@ -11,7 +12,6 @@ import {
   readMeasurements,
   refusal,
 } from "./measurement.ts";
-import { airPathOf } from "./solve.ts";
 import { type UnknownName, unknownNames, unknowns } from "./unknowns.ts";
 
 /** How a build is to be calibrated. */

@@ -1,5 +1,6 @@
 import { levenbergMarquardt } from "ml-levenberg-marquardt";
-import { airState, type SiAirPath, type SiAirState } from "./air-path.ts";
+import type { SiAirPath } from "./air-path.ts";
+import { airState, type SiAirState } from "./air-state.ts";
 import { type Knowledge, knowledgeOf } from "./identifiability.ts";
 import { measurables, type Points, type Reading, refusal } from "./measurement.ts";
 import { type UnknownName, unknowns } from "./unknowns.ts";

@@ -12,8 +12,9 @@ import { type FuelLimitTable, fuelLimitTable } from "../limiter/operating-table.
 import { rackCalibration } from "../limiter/rack-calibration.ts";
 import { tableCautions } from "../limiter/table-text.ts";
 import { type HomingMove, wholeHomingSteps } from "../limiter/whole-steps.ts";
-import { chargeAt } from "./air-path.ts";
+import { airPathOf, settingOf } from "./air-path.ts";
 import { limitFuel } from "./burning.ts";
+import { chargeAt } from "./charge-at.ts";
 import { type Condition, readCondition } from "./condition.ts";
 import type { Build } from "./description.ts";
 import { inSi } from "./in-si.ts";
@@ -24,7 +25,6 @@ import {
   allowanceOf,
   MOST_EXCESS,
 } from "./short-time-allowance.ts";
-import { airPathOf, settingOf } from "./solve.ts";
 
 /** Over what a fuel limit is tabled, and what is taken off it. */
 export interface FuelLimitOptions {

@@ -1,4 +1,4 @@
-export type { SiAirState, SiStation } from "./air-path.ts";
+export type { SiAirState } from "./air-state.ts";
 export { type BoostCost, type BoostCosts, type RoadTestNoise, whatBoostCosts } from "./boost-cost.ts";
 export type { Burning } from "./burning.ts";
 export {
@@ -25,6 +25,7 @@ export { type MeasurableName, type Measurement, measurables } from "./measuremen
 export { readBuild } from "./read-build.ts";
 export type { Allowance, AllowanceRequest } from "./short-time-allowance.ts";
 export { type OperatingPoint, openValue, type Station, solve } from "./solve.ts";
+export type { SiStation } from "./station.ts";
 export {
   type Column,
   type Sweep,

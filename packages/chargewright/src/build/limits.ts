@@ -1,7 +1,7 @@
 import { fromSi, one, type Quantity } from "@chargewright/quantities";
 import { beltSlipMargin } from "../drive/belt-slip-margin.ts";
 import { beltSpeed } from "../drive/belt-speed.ts";
-import type { SiAirState } from "./air-path.ts";
+import type { SiAirState } from "./air-state.ts";
 import type { Burning } from "./burning.ts";
 import type { SiCondition } from "./condition.ts";
 import type { Build } from "./description.ts";

@@ -1,8 +1,9 @@
 import { ChargewrightError, type Kind, kindName, Quantity, read } from "@chargewright/quantities";
-import type { SiAirState, SiSetting } from "./air-path.ts";
+import type { SiSetting } from "./air-path.ts";
+import { settingOf } from "./air-path.ts";
+import type { SiAirState } from "./air-state.ts";
 import { type Condition, type Given, readCondition } from "./condition.ts";
 import type { Build } from "./description.ts";
-import { settingOf } from "./solve.ts";
 
 interface Measurable<K extends Kind = Kind> {
   readonly kind: K;

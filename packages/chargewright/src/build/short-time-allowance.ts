@@ -2,8 +2,8 @@ import { fromSi, type Quantity, scale, second } from "@chargewright/quantities";
 import { exhaustTemperature } from "../exhaust/exhaust-temperature.ts";
 import { overLimitTime } from "../exhaust/over-limit-time.ts";
 import type { FuelLimitTable } from "../limiter/operating-table.ts";
-import type { Charge } from "./air-path.ts";
 import { callWith } from "./call.ts";
+import type { Charge } from "./charge-at.ts";
 
 /** What a short-time allowance over the limit must be asked for with: nothing of it is assumed. */
 export interface AllowanceRequest {

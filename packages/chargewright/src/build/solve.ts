@@ -12,13 +12,15 @@ import { compressionEndState } from "../engine/compression-end-state.ts";
 import { engineAirFlow } from "../engine/engine-air-flow.ts";
 import type { WorkedCheck } from "../relation/work.ts";
 import { work } from "../relation/work.ts";
-import { airState, type NoState, type SiAirPath, type SiAirState, type SiSetting, type SiStation } from "./air-path.ts";
+import { airPathOf, faceOf, type SiAirPath, type SiSetting, settingOf } from "./air-path.ts";
+import { airState, type NoState, type SiAirState } from "./air-state.ts";
 import { type Burning, burn } from "./burning.ts";
 import { answers, type Call, callWith } from "./call.ts";
 import { type Condition, readCondition, type SiCondition } from "./condition.ts";
 import type { Build } from "./description.ts";
 import { inSi } from "./in-si.ts";
 import { type Limit, limitsOf } from "./limits.ts";
+import type { SiStation } from "./station.ts";
 
 /** State of the charge air at one place. */
 export interface Station {
@@ -66,73 +68,6 @@ export interface OperatingPoint extends Burning {
   readonly calls: Readonly<Record<string, Call>>;
   /** The same state in SI, as it was found. */
   readonly si: SiAirState;
-}
-
-/** The charge-air path of a build in SI. */
-export function airPathOf(build: Build): SiAirPath {
-  const { filter, blower, cooler, ducts, relief, engine } = inSi(build);
-  const { displacement, volumetricEfficiency, revolutionsPerCycle } = engine;
-  return {
-    ...(filter === undefined ? {} : { filter }),
-    ...(blower === undefined ? {} : { blower: withoutLimits(blower) }),
-    ...(cooler === undefined ? {} : { cooler: withoutFace(cooler) }),
-    ...(ducts === undefined ? {} : { ducts: { drop: ducts.drop } }),
-    ...(relief === undefined ? {} : { relief }),
-    engine: {
-      displacement,
-      volumetricEfficiency,
-      ...(revolutionsPerCycle === undefined ? {} : { revolutionsPerCycle }),
-    },
-  } as SiAirPath;
-}
-
-type SiBuild = ReturnType<typeof inSi<Build>>;
-
-function withoutLimits({
-  greatestSpeed: _,
-  greatestDischargeTemperature: __,
-  ...machine
-}: NonNullable<SiBuild["blower"]>) {
-  return machine;
-}
-
-function withoutFace({ faceWidth: _, faceHeight: __, faceSpeedRatio: ___, ...core }: NonNullable<SiBuild["cooler"]>) {
-  return core;
-}
-
-/** The setting in SI in which the path of a build is to be solved. */
-export function settingOf(build: Build, condition: SiCondition): SiSetting {
-  const { engineSpeed, pressure, temperature, reliefOpening } = condition;
-  return {
-    engineSpeed,
-    pressure,
-    temperature,
-    reliefOpening,
-    coolingFlow: build.cooler === undefined ? 0 : coreFaceFlow.si(faceOf(build.cooler, condition)).coolingFlow,
-  };
-}
-
-function faceOf(
-  cooler: NonNullable<Build["cooler"]>,
-  { pressure, temperature, relativeHumidity, roadSpeed }: SiCondition,
-) {
-  if (roadSpeed === undefined)
-    throw new ChargewrightError(
-      "missing-input",
-      "not given; the cooler needs a road speed, or the description a vehicle",
-      {
-        relation: "condition",
-        input: "roadSpeed",
-      },
-    );
-  const { faceWidth, faceHeight, faceSpeedRatio } = cooler;
-  return {
-    roadSpeed,
-    faceWidth: faceWidth.si,
-    faceHeight: faceHeight.si,
-    airDensity: airDensity.si({ pressure, temperature, relativeHumidity }).density,
-    ...(faceSpeedRatio === undefined ? {} : { faceSpeedRatio: faceSpeedRatio.si }),
-  };
 }
 
 /**

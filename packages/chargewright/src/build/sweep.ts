@@ -18,10 +18,10 @@ import { blowerFlow } from "../blower/blower-flow.ts";
 import { engineAirFlow } from "../engine/engine-air-flow.ts";
 import { smokeLimitedFuel } from "../exhaust/smoke-limited-fuel.ts";
 import { given as show } from "../relation/refuse.ts";
-import { airState, type SiAirPath, type SiAirState } from "./air-path.ts";
+import { airPathOf, type SiAirPath, settingOf } from "./air-path.ts";
+import { airState, type Neighbour, type SiAirState } from "./air-state.ts";
 import { AMBIENT_CELSIUS, type Condition, readCondition, type SiCondition } from "./condition.ts";
 import type { Build } from "./description.ts";
-import { airPathOf, settingOf } from "./solve.ts";
 
 /** What a sweep can vary, each with the unit of its column. */
 export const sweepAxes = {
@@ -79,40 +79,53 @@ export type SweepValues = { readonly [A in SweepAxis]?: readonly Quantity<(typeo
 export function sweep(build: Build, condition: Condition, values: SweepValues): Sweep {
   const axes = Object.entries(values ?? {}) as [SweepAxis, readonly Quantity[]][];
   check(axes);
-  const path = airPathOf(build);
-  const si = readCondition(build, condition);
   const shape = axes.map(([, each]) => each.length);
   const rows = shape.reduce((product, length) => product * length, 1);
   const columns = axes.map(([axis]) => ({ axis, values: new Float64Array(rows) }));
   const channels = Object.keys(sweepChannels) as SweepChannel[];
-  const results = channels.map(() => new Float64Array(rows));
+  const results = channels.map((channel) => ({
+    unit: sweepChannels[channel] as Unit<Kind>,
+    read: read[channel],
+    values: new Float64Array(rows),
+  }));
   const refused: number[] = [];
-  for (let row = 0; row < rows; row++) {
-    let rest = row;
-    let at: At = { path, si };
-    for (let k = axes.length - 1; k >= 0; k--) {
-      const [axis, each] = axes[k] as [SweepAxis, readonly Quantity[]];
-      const quantity = each[rest % each.length] as Quantity;
-      rest = Math.floor(rest / each.length);
-      at = turn[axis](at, quantity.si);
-      (columns[k] as (typeof columns)[number]).values[row] = quantity.in(sweepAxes[axis] as Unit<Kind>);
-    }
-    const state = airState(at.path, settingOf(build, at.si));
+  const neighbour: Neighbour = {};
+  const solveRow = (row: number, { path, si }: At) => {
+    const state = airState(path, settingOf(build, si), neighbour);
     if (!("manifold" in state)) {
       refused.push(row);
-      continue;
+      return;
     }
-    channels.forEach((channel, c) => {
-      (results[c] as Float64Array)[row] = sweepChannels[channel].fromSi(read[channel](state, build));
-    });
-  }
+    for (const result of results) result.values[row] = result.unit.fromSi(result.read(state, build));
+  };
+  const walk = (at: At, axis: number, from: number): void => {
+    const [name, each] = axes[axis] as [SweepAxis, readonly Quantity[]];
+    const below = axes.slice(axis + 1).reduce((product, [, { length }]) => product * length, 1);
+    // Every other time backwards, so that each row lies beside the one solved before it.
+    const backwards = Math.floor(from / (below * each.length)) % 2 === 1;
+    for (let step = 0; step < each.length; step++) {
+      const k = backwards ? each.length - 1 - step : step;
+      const quantity = each[k] as Quantity;
+      const row = from + k * below;
+      const turned = turn[name](at, quantity.si);
+      (columns[axis] as (typeof columns)[number]).values.fill(
+        quantity.in(sweepAxes[name] as Unit<Kind>),
+        row,
+        row + below,
+      );
+      if (axis + 1 < axes.length) walk(turned, axis + 1, row);
+      else solveRow(row, turned);
+    }
+  };
+  walk({ path: airPathOf(build), si: readCondition(build, condition) }, 0, 0);
+  refused.sort((a, b) => a - b);
   return {
     shape,
     axes: Object.fromEntries(
       columns.map(({ axis, values: column }) => [axis, { unit: sweepAxes[axis], values: column }]),
     ),
     channels: Object.fromEntries(
-      channels.map((channel, c) => [channel, { unit: sweepChannels[channel], values: results[c] }]),
+      channels.map((channel, c) => [channel, { unit: sweepChannels[channel], values: results[c]?.values }]),
     ) as Sweep["channels"],
     refused,
   };

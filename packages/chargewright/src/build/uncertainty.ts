@@ -3,11 +3,12 @@ import { exhaustTemperature } from "../exhaust/exhaust-temperature.ts";
 import { propagate } from "../relation/propagate.ts";
 import { siView } from "../relation/si-view.ts";
 import { checkOption, randomOf, simulated } from "../relation/simulate.ts";
-import { airState } from "./air-path.ts";
+import { airPathOf, settingOf } from "./air-path.ts";
+import { airState } from "./air-state.ts";
 import { burn } from "./burning.ts";
 import { type Condition, readCondition } from "./condition.ts";
 import type { Build } from "./description.ts";
-import { airPathOf, type OperatingPoint, settingOf, solve } from "./solve.ts";
+import { type OperatingPoint, solve } from "./solve.ts";
 import { type Turnable, turnable, type UncertainInput } from "./uncertain-inputs.ts";
 
 /** How the uncertainty of an operating point is to be found. */
