@@ -1,7 +1,6 @@
 import { degC, kPa, one } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
-
-const GAMMA = 1.4;
+import { GAMMA } from "./constants.ts";
 
 /**
  * Temperature of air after a lossless compression or expansion without heat.

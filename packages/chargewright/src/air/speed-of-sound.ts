@@ -1,8 +1,6 @@
 import { degC, mPerS, one } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
-import { dryAirGasConstant, R_DRY_AIR } from "./constants.ts";
-
-const GAMMA = 1.4;
+import { dryAirGasConstant, GAMMA, R_DRY_AIR } from "./constants.ts";
 
 /**
  * Speed of sound in air.
