@@ -1,9 +1,21 @@
-import { degC, kPa, one } from "@chargewright/quantities";
+import { degC, one } from "@chargewright/quantities";
+import { KAPPA, ratioOfSpecificHeats } from "../air/constants.ts";
 import { relation } from "../relation/relation.ts";
-
-const GAMMA = 1.4;
-const LOSS_PRESSURE_KPA = 6.5;
-const LOSS_SHARE_TO_AIR = 0.7;
+import {
+  dischargePressure,
+  hotCaution,
+  inletPressure,
+  inletTemperature,
+  kappaStep,
+  LOSS_PRESSURE_KPA,
+  LOSS_SHARE_TO_AIR,
+  lossPressure,
+  lossShareToAir,
+  risingPressure,
+  singleStage,
+  usualVolumetricEfficiency,
+  volumetricEfficiency,
+} from "./shared-inputs.ts";
 
 /**
  * Discharge temperature of a blower without internal compression, and the efficiency that goes with it.
@@ -29,58 +41,12 @@ export const blowerDischargeTemperature = /* @__PURE__ */ relation({
   summary:
     "How hot the air leaves the blower, from constant-volume work and leakage. An isentropic outlet temperature is tens of degrees too cold for this machine.",
   inputs: {
-    inletTemperature: {
-      symbol: "T_1",
-      unit: degC,
-      meaning: "temperature at the blower inlet",
-      range: [-60, 150],
-      example: "18 ± 1 °C",
-    },
-    inletPressure: {
-      symbol: "p_1",
-      unit: kPa,
-      meaning: "absolute pressure at the blower inlet",
-      range: [10, 1000],
-      example: "93.4 ± 0.3 kPa absolute",
-    },
-    dischargePressure: {
-      symbol: "p_2",
-      unit: kPa,
-      meaning: "absolute pressure at the blower discharge",
-      range: [10, 1000],
-      example: "148 ± 1 kPa absolute",
-    },
-    volumetricEfficiency: {
-      symbol: "eta_v",
-      unit: one,
-      meaning: "volumetric efficiency: delivered over swept volume, at inlet density",
-      range: [0.05, 1],
-      example: "0.78 ± 0.03",
-    },
-    lossPressure: {
-      symbol: "p_loss",
-      unit: kPa.difference,
-      meaning: "porting and mechanical losses as an equivalent pressure difference",
-      range: [0, 100],
-      default: {
-        value: LOSS_PRESSURE_KPA,
-        spread: [2, 14],
-        because: "judgement for a small blower at middle speed; no source measures one of this size",
-      },
-      example: "6.5 kPa",
-    },
-    lossShareToAir: {
-      symbol: "phi",
-      unit: one,
-      meaning: "share of the losses that heats the air; the rest leaves through casing and bearings",
-      range: [0, 1],
-      default: {
-        value: LOSS_SHARE_TO_AIR,
-        spread: [0.4, 1],
-        because: "judgement; no source measures it",
-      },
-      example: "0.7",
-    },
+    inletTemperature,
+    inletPressure: { ...inletPressure, meaning: "absolute pressure at the blower inlet" },
+    dischargePressure,
+    volumetricEfficiency,
+    lossPressure: { ...lossPressure, example: "6.5 kPa" },
+    lossShareToAir,
   },
   outputs: {
     dischargeTemperature: { symbol: "T_2", unit: degC, meaning: "temperature of the delivered air" },
@@ -90,10 +56,8 @@ export const blowerDischargeTemperature = /* @__PURE__ */ relation({
       meaning: "isentropic enthalpy rise over the actual one of the delivered air",
     },
   },
-  constants: {
-    gamma: { value: GAMMA, unit: "", meaning: "ratio of specific heats of air", source: "carvill-data-handbook" },
-  },
-  steps: { kappa: { unit: "", meaning: "(gamma - 1)/gamma, the gas constant over the specific heat" } },
+  constants: { gamma: ratioOfSpecificHeats },
+  steps: { kappa: kappaStep },
   equations: [
     "kappa = (gamma - 1) / gamma",
     "T_2 = T_1 * (1 + kappa * ((p_2 - p_1) / p_1 + phi * p_loss / p_1) / eta_v)",
@@ -105,33 +69,10 @@ export const blowerDischargeTemperature = /* @__PURE__ */ relation({
     "All leakage returns to the inlet at the discharge temperature.",
     "Constant specific heats; no heat passes through the casing but the share of the losses that is left out.",
   ],
-  requires: [
-    {
-      inputs: ["dischargePressure", "inletPressure"],
-      says: "the discharge pressure must be above the inlet pressure",
-      holds: ({ dischargePressure, inletPressure }) => dischargePressure > inletPressure,
-    },
-  ],
-  valid: [
-    {
-      what: "pressure ratio",
-      of: ({ dischargePressure, inletPressure }) => dischargePressure / inletPressure,
-      range: [1, 2],
-      unit: "",
-      because: "handbook limit of a single stage",
-      source: "carvill-data-handbook",
-    },
-    {
-      what: "volumetric efficiency",
-      of: ({ volumetricEfficiency }) => volumetricEfficiency,
-      range: [0.45, 0.97],
-      unit: "",
-      because: "judgement around the handbook band of 0.95 down to 0.75 or lower; outside it suspect a gauge",
-      source: "brown-compressors",
-    },
-  ],
+  requires: [risingPressure],
+  valid: [singleStage, usualVolumetricEfficiency],
   cautions: [
-    "Discharge pipes and casings burn skin: let them cool, and keep hoses, wiring and plastics within their service temperature.",
+    hotCaution,
     "Rotor clearances close as the machine heats; stay below the discharge temperature its maker permits.",
   ],
   compute: ({
@@ -142,14 +83,13 @@ export const blowerDischargeTemperature = /* @__PURE__ */ relation({
     lossPressure = LOSS_PRESSURE_KPA * 1000,
     lossShareToAir = LOSS_SHARE_TO_AIR,
   }) => {
-    const kappa = (GAMMA - 1) / GAMMA;
     // Both differences are taken before they are divided, so that a pressure ratio near one keeps its figures.
     const rise = (dischargePressure - inletPressure) / inletPressure;
     const heating =
-      (inletTemperature * kappa * (rise + (lossShareToAir * lossPressure) / inletPressure)) / volumetricEfficiency;
+      (inletTemperature * KAPPA * (rise + (lossShareToAir * lossPressure) / inletPressure)) / volumetricEfficiency;
     return {
       dischargeTemperature: inletTemperature + heating,
-      isentropicEfficiency: (inletTemperature * Math.expm1(kappa * Math.log1p(rise))) / heating,
+      isentropicEfficiency: (inletTemperature * Math.expm1(KAPPA * Math.log1p(rise))) / heating,
     };
   },
 });

@@ -1,8 +1,15 @@
-import { gPerS, kgPerM3, litrePerRev, m3PerS, one, rpm } from "@chargewright/quantities";
+import { gPerS, litrePerRev, m3PerS, rpm } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
-import { clearanceCaution, usualVolumetricEfficiency, volumetricEfficiency } from "./shared-inputs.ts";
-
-const VOLUMETRIC_EFFICIENCY = 0.75;
+import {
+  assumedVolumetricEfficiency,
+  clearanceCaution,
+  driveRatio,
+  engineSpeed,
+  inletDensity,
+  usualBlowerSpeed,
+  usualVolumetricEfficiency,
+  volumetricEfficiency,
+} from "./shared-inputs.ts";
 
 /**
  * Displacement of the blower that delivers a wanted mass of air at an engine speed and drive ratio.
@@ -26,32 +33,10 @@ export const blowerDisplacementForFlow = /* @__PURE__ */ relation({
       range: [0.01, 10000],
       example: "36.7 g/s",
     },
-    engineSpeed: { symbol: "n_e", unit: rpm, meaning: "engine speed", range: [1, 20000], example: "2800 rpm" },
-    driveRatio: {
-      symbol: "i",
-      unit: one,
-      meaning: "drive ratio, blower speed over engine speed",
-      range: [0.1, 10],
-      example: "1.45",
-    },
-    inletDensity: {
-      symbol: "rho_1",
-      unit: kgPerM3,
-      meaning: "density of the air at the blower inlet, behind the filter",
-      range: [0.1, 10],
-      example: "1.118 kg/m3",
-    },
-    volumetricEfficiency: {
-      ...volumetricEfficiency,
-      default: {
-        value: VOLUMETRIC_EFFICIENCY,
-        spread: [0.65, 0.88],
-        because:
-          "judgement for a small blower at a pressure ratio near 1.5; a handbook assumes 0.90 for larger ones at low pressure",
-        source: "brown-compressors",
-      },
-      example: "0.78",
-    },
+    engineSpeed,
+    driveRatio,
+    inletDensity,
+    volumetricEfficiency: { ...volumetricEfficiency, default: assumedVolumetricEfficiency, example: "0.78" },
   },
   outputs: {
     displacement: { symbol: "V_rev", unit: litrePerRev, meaning: "displacement per revolution of the blower" },
@@ -63,16 +48,16 @@ export const blowerDisplacementForFlow = /* @__PURE__ */ relation({
   assumes: ["No slip of the belt.", "All the air the blower delivers is wanted: nothing blows off."],
   valid: [
     usualVolumetricEfficiency,
-    {
-      what: "blower speed",
-      of: ({ driveRatio, engineSpeed }) => driveRatio * engineSpeed * 60,
-      range: [200, 16000],
-      unit: "rpm",
-      because: "judgement: below it leakage rules, above it a small Roots-type blower is past its usual limits",
-    },
+    { ...usualBlowerSpeed, of: ({ driveRatio, engineSpeed }) => driveRatio * engineSpeed * 60 },
   ],
   cautions: [clearanceCaution],
-  compute: ({ massFlow, engineSpeed, driveRatio, inletDensity, volumetricEfficiency = VOLUMETRIC_EFFICIENCY }) => {
+  compute: ({
+    massFlow,
+    engineSpeed,
+    driveRatio,
+    inletDensity,
+    volumetricEfficiency = assumedVolumetricEfficiency.value,
+  }) => {
     const blowerSpeed = driveRatio * engineSpeed;
     const sweptFlow = massFlow / (volumetricEfficiency * inletDensity);
     return { displacement: sweptFlow / blowerSpeed, sweptFlow, blowerSpeed };

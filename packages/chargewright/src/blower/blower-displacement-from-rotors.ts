@@ -1,5 +1,6 @@
 import { litrePerRev, mm, one } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
+import { rotorDiameter } from "./shared-inputs.ts";
 
 const FORM_FACTOR = 1.2;
 
@@ -24,13 +25,7 @@ export const blowerDisplacementFromRotors = /* @__PURE__ */ relation({
   summary:
     "What an unmarked blower displaces per revolution, from a rule of thumb: good to about 7 %. Measure it by turning the shaft where you can.",
   inputs: {
-    rotorDiameter: {
-      symbol: "d",
-      unit: mm,
-      meaning: "diameter of a rotor over its lobe tips",
-      range: [10, 1000],
-      example: "80 ± 0.5 mm",
-    },
+    rotorDiameter,
     rotorLength: { symbol: "L", unit: mm, meaning: "length of a rotor", range: [10, 2000], example: "116 ± 0.5 mm" },
     formFactor: {
       symbol: "c",

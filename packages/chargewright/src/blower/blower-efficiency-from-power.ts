@@ -1,15 +1,7 @@
 import { kW, litrePerS, one } from "@chargewright/quantities";
+import { KAPPA, ratioOfSpecificHeats } from "../air/constants.ts";
 import { relation } from "../relation/relation.ts";
-import { KAPPA } from "./clearance-flow.ts";
-import {
-  clearRise,
-  dischargePressure,
-  driveCaution,
-  gamma,
-  inletPressure,
-  kappaStep,
-  singleStage,
-} from "./shared-inputs.ts";
+import { clearRise, dischargePressure, driveCaution, inletPressure, kappaStep, singleStage } from "./shared-inputs.ts";
 
 /**
  * Overall efficiency of a blower from the air it delivers and the power it takes.
@@ -51,7 +43,7 @@ export const blowerEfficiencyFromPower = /* @__PURE__ */ relation({
     ceiling: { symbol: "eta_R", unit: one, meaning: "the same of a lossless, leak-free Roots-type machine" },
     reachedShare: { symbol: "eta_x", unit: one, meaning: "overall efficiency over its ceiling" },
   },
-  constants: { gamma },
+  constants: { gamma: ratioOfSpecificHeats },
   steps: { kappa: kappaStep },
   equations: [
     "kappa = (gamma - 1) / gamma",

@@ -1,11 +1,10 @@
 import { one } from "@chargewright/quantities";
+import { KAPPA, ratioOfSpecificHeats } from "../air/constants.ts";
 import { relation } from "../relation/relation.ts";
-import { KAPPA } from "./clearance-flow.ts";
 import {
   clearRise,
   dischargePressure,
   dischargeTemperature,
-  gamma,
   hotCaution,
   inletPressure,
   inletTemperature,
@@ -53,7 +52,7 @@ export const blowerEfficiencyFromTemperature = /* @__PURE__ */ relation({
       meaning: "measured efficiency over the ceiling; above one a gauge is wrong",
     },
   },
-  constants: { gamma },
+  constants: { gamma: ratioOfSpecificHeats },
   steps: { kappa: kappaStep },
   equations: [
     "kappa = (gamma - 1) / gamma",

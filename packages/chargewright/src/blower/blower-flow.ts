@@ -1,5 +1,14 @@
-import { gPerS, kgPerM3, litrePerRev, m3PerS, one, rpm } from "@chargewright/quantities";
+import { gPerS, m3PerS, rpm } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
+import {
+  displacement,
+  driveRatio,
+  engineSpeed,
+  inletDensity,
+  usualBlowerSpeed,
+  usualVolumetricEfficiency,
+  volumetricEfficiency,
+} from "./shared-inputs.ts";
 
 /**
  * Speed and delivery of a positive-displacement blower that is driven from the crankshaft.
@@ -20,41 +29,11 @@ export const blowerFlow = /* @__PURE__ */ relation({
   summary:
     "What the blower sweeps and what it delivers at an engine speed. Thin air in, thin air out: a belt-driven blower passes altitude and heat on to the engine.",
   inputs: {
-    displacement: {
-      symbol: "V_rev",
-      unit: litrePerRev,
-      meaning: "volume the blower displaces per revolution of its drive shaft",
-      range: [0.01, 100],
-      example: "0.62 L/rev",
-    },
-    engineSpeed: {
-      symbol: "n_e",
-      unit: rpm,
-      meaning: "engine speed",
-      range: [1, 20000],
-      example: "2800 ± 25 rpm",
-    },
-    driveRatio: {
-      symbol: "i",
-      unit: one,
-      meaning: "drive ratio, blower speed over engine speed",
-      range: [0.1, 10],
-      example: "1.45",
-    },
-    volumetricEfficiency: {
-      symbol: "eta_v",
-      unit: one,
-      meaning: "volumetric efficiency: delivered over swept volume, at inlet density",
-      range: [0.05, 1],
-      example: "0.78 ± 0.03",
-    },
-    inletDensity: {
-      symbol: "rho_1",
-      unit: kgPerM3,
-      meaning: "density of the air at the blower inlet, behind the filter",
-      range: [0.1, 10],
-      example: "1.12 kg/m3",
-    },
+    displacement,
+    engineSpeed: { ...engineSpeed, example: "2800 ± 25 rpm" },
+    driveRatio,
+    volumetricEfficiency,
+    inletDensity: { ...inletDensity, example: "1.12 kg/m3" },
   },
   outputs: {
     blowerSpeed: { symbol: "n_b", unit: rpm, meaning: "blower speed" },
@@ -66,21 +45,8 @@ export const blowerFlow = /* @__PURE__ */ relation({
   sources: ["carvill-data-handbook", "brown-compressors"],
   assumes: ["No slip of the belt.", "Steady flow, averaged over the lobes' pulses."],
   valid: [
-    {
-      what: "blower speed",
-      of: ({ driveRatio, engineSpeed }) => driveRatio * engineSpeed * 60,
-      range: [200, 16000],
-      unit: "rpm",
-      because: "judgement: below it leakage rules, above it a small Roots-type blower is past its usual limits",
-    },
-    {
-      what: "volumetric efficiency",
-      of: ({ volumetricEfficiency }) => volumetricEfficiency,
-      range: [0.45, 0.97],
-      unit: "",
-      because: "judgement around the handbook band of 0.95 down to 0.75 or lower; outside it suspect a gauge",
-      source: "brown-compressors",
-    },
+    { ...usualBlowerSpeed, of: ({ driveRatio, engineSpeed }) => driveRatio * engineSpeed * 60 },
+    usualVolumetricEfficiency,
   ],
   cautions: [
     "Belts and pulleys seize clothing and hands: guard them, and stop the engine before you measure at the drive.",

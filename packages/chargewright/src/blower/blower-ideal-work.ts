@@ -1,12 +1,11 @@
 import { J, kW, one } from "@chargewright/quantities";
+import { KAPPA, ratioOfSpecificHeats } from "../air/constants.ts";
 import { relation } from "../relation/relation.ts";
-import { KAPPA } from "./clearance-flow.ts";
 import {
   blowerSpeed,
   clearRise,
   dischargePressure,
   displacement,
-  gamma,
   hotCaution,
   inletPressure,
   kappaStep,
@@ -39,7 +38,7 @@ export const blowerIdealWork = /* @__PURE__ */ relation({
     efficiency: { symbol: "eta_R", unit: one, meaning: "Roots efficiency: isentropic over constant-volume work" },
     power: { symbol: "P_R", unit: kW, meaning: "power without losses" },
   },
-  constants: { gamma },
+  constants: { gamma: ratioOfSpecificHeats },
   steps: { kappa: kappaStep },
   equations: [
     "kappa = (gamma - 1) / gamma",

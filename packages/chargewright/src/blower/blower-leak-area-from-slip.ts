@@ -1,7 +1,8 @@
 import { kPa, mm2, one, rpm } from "@chargewright/quantities";
+import { dryAirGasConstant, ratioOfSpecificHeats } from "../air/constants.ts";
 import { relation } from "../relation/relation.ts";
 import { leakVolumeFlow } from "./clearance-flow.ts";
-import { displacement, dryAir, gamma, inletPressure, inletTemperature, kappaStep } from "./shared-inputs.ts";
+import { displacement, inletPressure, inletTemperature, kappaStep } from "./shared-inputs.ts";
 
 const TEST_DIFFERENCE_KPA = 6.894757293168361;
 
@@ -49,7 +50,7 @@ export const blowerLeakAreaFromSlip = /* @__PURE__ */ relation({
       meaning: "leak coefficient: leak area over the two-thirds power of the displacement per revolution",
     },
   },
-  constants: { gamma, R_d: dryAir },
+  constants: { gamma: ratioOfSpecificHeats, R_d: dryAirGasConstant },
   steps: {
     kappa: kappaStep,
     r: { unit: "", meaning: "pressure ratio of the test" },

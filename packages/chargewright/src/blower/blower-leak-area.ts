@@ -1,4 +1,5 @@
 import { mm2, one } from "@chargewright/quantities";
+import { dryAirGasConstant, ratioOfSpecificHeats } from "../air/constants.ts";
 import { relation } from "../relation/relation.ts";
 import { leakVolumeFlow } from "./clearance-flow.ts";
 import {
@@ -8,8 +9,6 @@ import {
   dischargeTemperature,
   displacement,
   driveCaution,
-  dryAir,
-  gamma,
   handbookDifference,
   inletPressure,
   kappaStep,
@@ -57,7 +56,7 @@ export const blowerLeakArea = /* @__PURE__ */ relation({
       meaning: "leak coefficient: leak area over the two-thirds power of the displacement per revolution",
     },
   },
-  constants: { gamma, R_d: dryAir },
+  constants: { gamma: ratioOfSpecificHeats, R_d: dryAirGasConstant },
   steps: {
     kappa: kappaStep,
     x: { unit: "", meaning: "pressure ratio across the clearance, no smaller than the critical one" },

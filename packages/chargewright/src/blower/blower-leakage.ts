@@ -1,6 +1,8 @@
 import { gPerS, m3PerS, one, rpm } from "@chargewright/quantities";
+import { dryAirGasConstant, R_DRY_AIR, ratioOfSpecificHeats } from "../air/constants.ts";
+import type { SiInputs } from "../relation/declaration.ts";
 import { relation } from "../relation/relation.ts";
-import { leakArea, leakVolumeFlow, nozzleFlowFunction, R_DRY_AIR } from "./clearance-flow.ts";
+import { clearanceFlowFunction, leakArea, leakVolumeFlow } from "./clearance-flow.ts";
 import {
   blowerSpeed,
   clearanceCaution,
@@ -8,8 +10,6 @@ import {
   dischargePressure,
   dischargeTemperature,
   displacement,
-  dryAir,
-  gamma,
   handbookDifference,
   inletPressure,
   kappaStep,
@@ -17,20 +17,27 @@ import {
   leakCoefficient,
 } from "./shared-inputs.ts";
 
-interface Leaking {
-  readonly displacement: number;
-  readonly inletPressure: number;
-  readonly dischargePressure: number;
-  readonly dischargeTemperature: number;
-  readonly leakCoefficient: number;
-}
+const inputs = {
+  displacement,
+  blowerSpeed,
+  inletPressure,
+  dischargePressure,
+  dischargeTemperature,
+  leakCoefficient,
+} as const;
 
-const leakFlowOf = (si: Leaking) =>
-  leakVolumeFlow(
-    leakArea(si.leakCoefficient, si.displacement),
-    (si.dischargePressure - si.inletPressure) / si.inletPressure,
-    si.dischargeTemperature,
-  );
+function leakOf({
+  displacement,
+  inletPressure,
+  dischargePressure,
+  dischargeTemperature,
+  leakCoefficient = LEAK_COEFFICIENT,
+}: SiInputs<typeof inputs>) {
+  const rise = (dischargePressure - inletPressure) / inletPressure;
+  const flowFunction = clearanceFlowFunction(rise);
+  const area = leakArea(leakCoefficient, displacement);
+  return { flowFunction, leakFlow: leakVolumeFlow(area, rise, dischargeTemperature, flowFunction) };
+}
 
 /**
  * Leakage of a blower through its clearances at a known discharge temperature, as a flow and as the slip speed.
@@ -53,14 +60,7 @@ export const blowerLeakage = /* @__PURE__ */ relation({
   subject: "blower",
   summary:
     "How much air slips back past the rotors, and the speed it takes just to make that good. The leak depends on pressure, not on speed, so it hurts most at low speed.",
-  inputs: {
-    displacement,
-    blowerSpeed,
-    inletPressure,
-    dischargePressure,
-    dischargeTemperature,
-    leakCoefficient,
-  },
+  inputs,
   outputs: {
     flowFunction: { symbol: "psi", unit: one, meaning: "flow function of an ideal nozzle; 0.6847 when choked" },
     leakFlow: {
@@ -76,7 +76,7 @@ export const blowerLeakage = /* @__PURE__ */ relation({
       meaning: "volumetric efficiency: delivered over swept volume, at inlet density",
     },
   },
-  constants: { gamma, R_d: dryAir },
+  constants: { gamma: ratioOfSpecificHeats, R_d: dryAirGasConstant },
   steps: {
     kappa: kappaStep,
     A_L: { unit: "m²", meaning: "effective leak area" },
@@ -102,33 +102,26 @@ export const blowerLeakage = /* @__PURE__ */ relation({
     {
       inputs: ["blowerSpeed", "displacement", "leakCoefficient", "dischargePressure"],
       says: "the leak must stay below 95 % of the swept flow: this slow against this pressure the blower delivers next to nothing",
-      holds: (si) => leakFlowOf(si) <= 0.95 * si.displacement * si.blowerSpeed,
+      holds: (si) => leakOf(si).leakFlow <= 0.95 * si.displacement * si.blowerSpeed,
     },
   ],
   valid: [
     handbookDifference,
     {
       what: "leak over swept flow",
-      of: (si) => leakFlowOf(si) / (si.displacement * si.blowerSpeed),
+      of: (si) => leakOf(si).leakFlow / (si.displacement * si.blowerSpeed),
       range: [0, 0.55],
       unit: "",
       because: "judgement: beyond it the clearances change with heat faster than one fixed area can say",
     },
   ],
   cautions: [clearanceCaution],
-  compute: ({
-    displacement,
-    blowerSpeed,
-    inletPressure,
-    dischargePressure,
-    dischargeTemperature,
-    leakCoefficient = LEAK_COEFFICIENT,
-  }) => {
-    const rise = (dischargePressure - inletPressure) / inletPressure;
-    const leakFlow = leakVolumeFlow(leakArea(leakCoefficient, displacement), rise, dischargeTemperature);
+  compute: (si) => {
+    const { displacement, blowerSpeed, inletPressure, dischargeTemperature } = si;
+    const { flowFunction, leakFlow } = leakOf(si);
     const sweptFlow = displacement * blowerSpeed;
     return {
-      flowFunction: nozzleFlowFunction(rise),
+      flowFunction,
       leakFlow,
       leakMassFlow: (leakFlow * inletPressure) / (R_DRY_AIR * dischargeTemperature),
       slipSpeed: leakFlow / displacement,

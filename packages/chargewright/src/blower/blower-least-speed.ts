@@ -1,13 +1,12 @@
 import { degC, one, rpm } from "@chargewright/quantities";
+import { dryAirGasConstant, KAPPA, ratioOfSpecificHeats } from "../air/constants.ts";
 import { relation } from "../relation/relation.ts";
-import { greatestColdLeak, KAPPA, leakArea, leakVolumeFlow, leastShare } from "./clearance-flow.ts";
+import { greatestColdLeak, leakArea, leakVolumeFlow, leastShare } from "./clearance-flow.ts";
 import {
   clearanceCaution,
   clearRise,
   dischargePressure,
   displacement,
-  dryAir,
-  gamma,
   handbookDifference,
   hotCaution,
   inletPressure,
@@ -56,7 +55,7 @@ export const blowerLeastSpeed = /* @__PURE__ */ relation({
     dischargeTemperature: { symbol: "T_2", unit: degC, meaning: "discharge temperature at the limit" },
     leastSpeed: { symbol: "n_min", unit: rpm, meaning: "least blower speed with a steady delivery" },
   },
-  constants: { gamma, R_d: dryAir },
+  constants: { gamma: ratioOfSpecificHeats, R_d: dryAirGasConstant },
   steps: {
     kappa: kappaStep,
     A_L: { unit: "m²", meaning: "effective leak area" },

@@ -1,14 +1,8 @@
 import { degC, gPerS, kW, Nm, one } from "@chargewright/quantities";
+import { dryAirGasConstant, KAPPA, R_DRY_AIR, ratioOfSpecificHeats } from "../air/constants.ts";
+import type { SiInputs } from "../relation/declaration.ts";
 import { relation } from "../relation/relation.ts";
-import {
-  deliveredShare,
-  greatestColdLeak,
-  KAPPA,
-  leakArea,
-  leakVolumeFlow,
-  nozzleFlowFunction,
-  R_DRY_AIR,
-} from "./clearance-flow.ts";
+import { clearanceFlowFunction, deliveredShare, greatestColdLeak, leakArea, leakVolumeFlow } from "./clearance-flow.ts";
 import {
   blowerSpeed,
   clearanceCaution,
@@ -16,8 +10,6 @@ import {
   dischargePressure,
   displacement,
   driveCaution,
-  dryAir,
-  gamma,
   handbookDifference,
   hotCaution,
   inletPressure,
@@ -38,35 +30,42 @@ import {
   usualBlowerSpeed,
 } from "./shared-inputs.ts";
 
-interface Running {
-  readonly displacement: number;
-  readonly blowerSpeed: number;
-  readonly inletPressure: number;
-  readonly inletTemperature: number;
-  readonly dischargePressure: number;
-  readonly leakCoefficient: number;
-  readonly steadyLoss: number;
-  readonly speedLoss: number;
-  readonly speedLossSpeed: number;
-  readonly lossShareToAir: number;
-}
-
-function lossPressureOf({ blowerSpeed, steadyLoss, speedLoss, speedLossSpeed }: Running): number {
-  const part = blowerSpeed / speedLossSpeed;
-  return steadyLoss + speedLoss * part * part;
-}
+const inputs = {
+  displacement,
+  blowerSpeed,
+  inletPressure,
+  inletTemperature,
+  dischargePressure,
+  leakCoefficient,
+  steadyLoss,
+  speedLoss,
+  speedLossSpeed,
+  lossShareToAir,
+} as const;
 
 /** The leak over the swept flow if the leaking air were as cold as the inlet, and what heats the delivered air. */
-function loadsOf(si: Running) {
-  const { inletPressure, dischargePressure, inletTemperature, displacement, blowerSpeed } = si;
+function loadsOf({
+  displacement,
+  blowerSpeed,
+  inletPressure,
+  inletTemperature,
+  dischargePressure,
+  leakCoefficient = LEAK_COEFFICIENT,
+  steadyLoss = STEADY_LOSS_KPA * 1000,
+  speedLoss = SPEED_LOSS_KPA * 1000,
+  speedLossSpeed = SPEED_LOSS_RPM / 60,
+  lossShareToAir = LOSS_SHARE_TO_AIR,
+}: SiInputs<typeof inputs>) {
   const rise = (dischargePressure - inletPressure) / inletPressure;
-  const lossPressure = lossPressureOf(si);
-  const leak = leakVolumeFlow(leakArea(si.leakCoefficient, displacement), rise, inletTemperature);
+  const flowFunction = clearanceFlowFunction(rise);
+  const leak = leakVolumeFlow(leakArea(leakCoefficient, displacement), rise, inletTemperature, flowFunction);
+  const part = blowerSpeed / speedLossSpeed;
+  const lossPressure = steadyLoss + speedLoss * part * part;
   return {
-    rise,
+    flowFunction,
     lossPressure,
     coldLeak: leak / (displacement * blowerSpeed),
-    heating: KAPPA * (rise + (si.lossShareToAir * lossPressure) / inletPressure),
+    heating: KAPPA * (rise + (lossShareToAir * lossPressure) / inletPressure),
   };
 }
 
@@ -98,18 +97,7 @@ export const blowerOperation = /* @__PURE__ */ relation({
   subject: "blower",
   summary:
     "Air, discharge temperature, power and torque of a Roots-type blower at one speed between two pressures, predicted from its size. Calibrate the leak from one measured point before you trust it.",
-  inputs: {
-    displacement,
-    blowerSpeed,
-    inletPressure,
-    inletTemperature,
-    dischargePressure,
-    leakCoefficient,
-    steadyLoss,
-    speedLoss,
-    speedLossSpeed,
-    lossShareToAir,
-  },
+  inputs,
   outputs: {
     flowFunction: { symbol: "psi", unit: one, meaning: "flow function of the clearances; 0.6847 when choked" },
     volumetricEfficiency: {
@@ -122,7 +110,7 @@ export const blowerOperation = /* @__PURE__ */ relation({
     shaftPower: { symbol: "P_b", unit: kW, meaning: "power at the blower shaft" },
     torque: { symbol: "M_b", unit: Nm, meaning: "torque at the blower shaft, averaged over a revolution" },
   },
-  constants: { gamma, R_d: dryAir, pi },
+  constants: { gamma: ratioOfSpecificHeats, R_d: dryAirGasConstant, pi },
   steps: {
     kappa: kappaStep,
     A_L: { unit: "m²", meaning: "effective leak area" },
@@ -182,34 +170,13 @@ export const blowerOperation = /* @__PURE__ */ relation({
     "More boost without more fuel is safe for the engine only within its limits of cylinder pressure; fit a relief valve that passes the whole delivery.",
     driveCaution,
   ],
-  compute: ({
-    displacement,
-    blowerSpeed,
-    inletPressure,
-    inletTemperature,
-    dischargePressure,
-    leakCoefficient = LEAK_COEFFICIENT,
-    steadyLoss = STEADY_LOSS_KPA * 1000,
-    speedLoss = SPEED_LOSS_KPA * 1000,
-    speedLossSpeed = SPEED_LOSS_RPM / 60,
-    lossShareToAir = LOSS_SHARE_TO_AIR,
-  }) => {
-    const { rise, lossPressure, coldLeak, heating } = loadsOf({
-      displacement,
-      blowerSpeed,
-      inletPressure,
-      inletTemperature,
-      dischargePressure,
-      leakCoefficient,
-      steadyLoss,
-      speedLoss,
-      speedLossSpeed,
-      lossShareToAir,
-    });
+  compute: (si) => {
+    const { displacement, blowerSpeed, inletPressure, inletTemperature, dischargePressure } = si;
+    const { flowFunction, lossPressure, coldLeak, heating } = loadsOf(si);
     const volumetricEfficiency = deliveredShare(coldLeak, heating);
     const workPerRevolution = (dischargePressure - inletPressure + lossPressure) * displacement;
     return {
-      flowFunction: nozzleFlowFunction(rise),
+      flowFunction,
       volumetricEfficiency,
       dischargeTemperature: inletTemperature * (1 + heating / volumetricEfficiency),
       massFlow: (volumetricEfficiency * displacement * blowerSpeed * inletPressure) / (R_DRY_AIR * inletTemperature),

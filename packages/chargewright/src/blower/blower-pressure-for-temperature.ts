@@ -1,9 +1,9 @@
 import { degC, kPa } from "@chargewright/quantities";
+import { KAPPA, ratioOfSpecificHeats } from "../air/constants.ts";
+import type { SiInputs } from "../relation/declaration.ts";
 import { relation } from "../relation/relation.ts";
-import { KAPPA } from "./clearance-flow.ts";
 import {
   clearanceCaution,
-  gamma,
   hotCaution,
   inletPressure,
   inletTemperature,
@@ -16,19 +16,32 @@ import {
   volumetricEfficiency,
 } from "./shared-inputs.ts";
 
-interface Limited {
-  readonly inletPressure: number;
-  readonly inletTemperature: number;
-  readonly temperatureLimit: number;
-  readonly volumetricEfficiency: number;
-  readonly lossPressure: number;
-  readonly lossShareToAir: number;
-}
+const inputs = {
+  temperatureLimit: {
+    symbol: "T_lim",
+    unit: degC,
+    meaning: "permitted discharge temperature, from the blower's maker",
+    range: [20, 300],
+    example: "120 °C",
+  },
+  inletTemperature,
+  inletPressure,
+  volumetricEfficiency,
+  lossPressure,
+  lossShareToAir,
+} as const;
 
-const riseOf = (si: Limited) =>
-  (si.inletPressure * si.volumetricEfficiency * (si.temperatureLimit - si.inletTemperature)) /
-    (KAPPA * si.inletTemperature) -
-  si.lossShareToAir * si.lossPressure;
+function riseOf({
+  temperatureLimit,
+  inletTemperature,
+  inletPressure,
+  volumetricEfficiency,
+  lossPressure = LOSS_PRESSURE_KPA * 1000,
+  lossShareToAir = LOSS_SHARE_TO_AIR,
+}: SiInputs<typeof inputs>) {
+  const heating = temperatureLimit - inletTemperature;
+  return (inletPressure * volumetricEfficiency * heating) / (KAPPA * inletTemperature) - lossShareToAir * lossPressure;
+}
 
 /**
  * The greatest discharge pressure at which a blower stays within a limit of discharge temperature.
@@ -48,25 +61,12 @@ export const blowerPressureForTemperature = /* @__PURE__ */ relation({
   subject: "blower",
   summary:
     "How much pressure the blower may make before its discharge reaches the maker's temperature limit. A hot day and a leaky blower both lower it.",
-  inputs: {
-    temperatureLimit: {
-      symbol: "T_lim",
-      unit: degC,
-      meaning: "permitted discharge temperature, from the blower's maker",
-      range: [20, 300],
-      example: "120 °C",
-    },
-    inletTemperature,
-    inletPressure,
-    volumetricEfficiency,
-    lossPressure,
-    lossShareToAir,
-  },
+  inputs,
   outputs: {
     pressureRise: { symbol: "Delta_p", unit: kPa.difference, meaning: "pressure rise across the blower at the limit" },
     dischargePressure: { symbol: "p_2", unit: kPa, meaning: "absolute discharge pressure at the limit" },
   },
-  constants: { gamma },
+  constants: { gamma: ratioOfSpecificHeats },
   steps: { kappa: kappaStep },
   equations: [
     "kappa = (gamma - 1) / gamma",
@@ -98,22 +98,8 @@ export const blowerPressureForTemperature = /* @__PURE__ */ relation({
     },
   ],
   cautions: [hotCaution, clearanceCaution],
-  compute: ({
-    temperatureLimit,
-    inletTemperature,
-    inletPressure,
-    volumetricEfficiency,
-    lossPressure = LOSS_PRESSURE_KPA * 1000,
-    lossShareToAir = LOSS_SHARE_TO_AIR,
-  }) => {
-    const pressureRise = riseOf({
-      temperatureLimit,
-      inletTemperature,
-      inletPressure,
-      volumetricEfficiency,
-      lossPressure,
-      lossShareToAir,
-    });
-    return { pressureRise, dischargePressure: inletPressure + pressureRise };
+  compute: (si) => {
+    const pressureRise = riseOf(si);
+    return { pressureRise, dischargePressure: si.inletPressure + pressureRise };
   },
 });

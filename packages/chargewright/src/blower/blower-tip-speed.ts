@@ -1,6 +1,6 @@
-import { mm, mPerS, one, rpm } from "@chargewright/quantities";
+import { mPerS, one, rpm } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
-import { blowerSpeed, clearanceCaution, driveCaution, pi } from "./shared-inputs.ts";
+import { blowerSpeed, clearanceCaution, driveCaution, pi, rotorDiameter } from "./shared-inputs.ts";
 
 const TIP_SPEED_LIMIT = 38.1;
 
@@ -20,13 +20,7 @@ export const blowerTipSpeed = /* @__PURE__ */ relation({
   summary:
     "How close the rotors are to a limit of tip speed. The maker's own speed limit comes before any rule of thumb.",
   inputs: {
-    rotorDiameter: {
-      symbol: "d",
-      unit: mm,
-      meaning: "diameter of a rotor over its lobe tips",
-      range: [10, 1000],
-      example: "80 ± 0.5 mm",
-    },
+    rotorDiameter,
     blowerSpeed,
     tipSpeedLimit: {
       symbol: "u_max",

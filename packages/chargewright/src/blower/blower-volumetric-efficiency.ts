@@ -1,14 +1,14 @@
 import { gPerS, m3PerS, one } from "@chargewright/quantities";
+import { dryAirGasConstant, R_DRY_AIR } from "../air/constants.ts";
 import { relation } from "../relation/relation.ts";
-import { R_DRY_AIR } from "./clearance-flow.ts";
 import {
   blowerSpeed,
   displacement,
   driveCaution,
-  dryAir,
   inletPressure,
   inletTemperature,
   usualBlowerSpeed,
+  usualVolumetricEfficiency,
 } from "./shared-inputs.ts";
 
 /**
@@ -47,7 +47,7 @@ export const blowerVolumetricEfficiency = /* @__PURE__ */ relation({
     volumeFlow: { symbol: "q_V", unit: m3PerS, meaning: "volume delivered per time, at inlet conditions" },
     sweptFlow: { symbol: "q_s", unit: m3PerS, meaning: "volume swept per time" },
   },
-  constants: { R_d: dryAir },
+  constants: { R_d: dryAirGasConstant },
   equations: ["q_V = q_m * R_d * T_1 / p_1", "q_s = V_rev * n_b", "eta_v = q_V / q_s"],
   sources: ["brown-compressors"],
   assumes: [
@@ -57,13 +57,9 @@ export const blowerVolumetricEfficiency = /* @__PURE__ */ relation({
   valid: [
     usualBlowerSpeed,
     {
-      what: "volumetric efficiency",
+      ...usualVolumetricEfficiency,
       of: (si) =>
         (si.massFlow * R_DRY_AIR * si.inletTemperature) / (si.inletPressure * si.displacement * si.blowerSpeed),
-      range: [0.45, 0.97],
-      unit: "",
-      because: "judgement around the handbook band of 0.95 down to 0.75 or lower; outside it suspect a gauge",
-      source: "brown-compressors",
     },
   ],
   cautions: [driveCaution],

@@ -1,29 +1,27 @@
-/** Ratio of specific heats of air. */
-export const GAMMA = 1.4;
-/** The gas constant over the specific heat at constant pressure. */
-export const KAPPA = (GAMMA - 1) / GAMMA;
-/** Specific gas constant of dry air, J/(kg·K). */
-export const R_DRY_AIR = 287.05287;
-
-const CHOKED_LOG_RATIO = Math.log((GAMMA + 1) / 2) / KAPPA;
+import { R_DRY_AIR } from "../air/constants.ts";
+import { flowFunction } from "../air/nozzle-flow.ts";
 
 /**
- * Flow function of an ideal nozzle: mass flow = area · upstream pressure / sqrt(R · upstream temperature) · this.
+ * Flow function of the clearances, as of an ideal nozzle, from the pressure rise over the inlet pressure: constant from
+ * the critical ratio on, 1.893 for air.
  *
- * Takes the pressure rise over the downstream pressure, not the pressure ratio, so that a ratio near one keeps its
- * figures. Constant from the critical ratio on, 1.893 for air.
+ * No number where the pressure falls: then air would drive the blower, which is another machine.
  */
-export function nozzleFlowFunction(rise: number): number {
-  const logRatio = Math.min(Math.log1p(rise), CHOKED_LOG_RATIO);
-  return Math.exp(-logRatio / GAMMA) * Math.sqrt((-2 * Math.expm1(-KAPPA * logRatio)) / KAPPA);
+export function clearanceFlowFunction(rise: number): number {
+  return rise < 0 ? Number.NaN : flowFunction(rise / (1 + rise));
 }
 
 /**
  * Volume per time that leaks back through an effective area, counted at inlet pressure and at the temperature of the
  * leaking air.
  */
-export function leakVolumeFlow(area: number, rise: number, temperature: number): number {
-  return area * (1 + rise) * nozzleFlowFunction(rise) * Math.sqrt(R_DRY_AIR * temperature);
+export function leakVolumeFlow(
+  area: number,
+  rise: number,
+  temperature: number,
+  psi = clearanceFlowFunction(rise),
+): number {
+  return area * (1 + rise) * psi * Math.sqrt(R_DRY_AIR * temperature);
 }
 
 /** Effective leak area of a blower of the displacement `displacement`, as a multiple of its two-thirds power. */

@@ -1,6 +1,7 @@
 import { degC, kPa, litre, one } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
 import {
+  assumedVolumetricEfficiency,
   clearanceCaution,
   displacement,
   inletPressure,
@@ -11,7 +12,6 @@ import {
 
 const FOUR_STROKE = 2;
 const ENGINE_VOLUMETRIC_EFFICIENCY = 0.85;
-const BLOWER_VOLUMETRIC_EFFICIENCY = 0.75;
 
 /**
  * Drive ratio at which a blower keeps a wanted pressure in the intake manifold of an engine.
@@ -58,17 +58,7 @@ export const driveRatioForBoost = /* @__PURE__ */ relation({
     inletPressure,
     inletTemperature,
     displacement,
-    volumetricEfficiency: {
-      ...volumetricEfficiency,
-      default: {
-        value: BLOWER_VOLUMETRIC_EFFICIENCY,
-        spread: [0.65, 0.88],
-        because:
-          "judgement for a small blower at a pressure ratio near 1.5; a handbook assumes 0.90 for larger ones at low pressure",
-        source: "brown-compressors",
-      },
-      example: "0.78",
-    },
+    volumetricEfficiency: { ...volumetricEfficiency, default: assumedVolumetricEfficiency, example: "0.78" },
     engineVolumetricEfficiency: {
       symbol: "eta_e",
       unit: one,
@@ -127,7 +117,7 @@ export const driveRatioForBoost = /* @__PURE__ */ relation({
     inletPressure,
     inletTemperature,
     displacement,
-    volumetricEfficiency = BLOWER_VOLUMETRIC_EFFICIENCY,
+    volumetricEfficiency = assumedVolumetricEfficiency.value,
     engineVolumetricEfficiency = ENGINE_VOLUMETRIC_EFFICIENCY,
     revolutionsPerCycle = FOUR_STROKE,
   }) => {

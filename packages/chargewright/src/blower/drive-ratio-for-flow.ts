@@ -1,14 +1,15 @@
 import { degC, gPerS, m3PerS, one, rpm } from "@chargewright/quantities";
+import { dryAirGasConstant, KAPPA, R_DRY_AIR, ratioOfSpecificHeats } from "../air/constants.ts";
+import type { SiInputs } from "../relation/declaration.ts";
 import { relation } from "../relation/relation.ts";
-import { KAPPA, leakArea, leakVolumeFlow, leastShare, R_DRY_AIR } from "./clearance-flow.ts";
+import { leakArea, leakVolumeFlow, leastShare } from "./clearance-flow.ts";
 import {
   clearanceCaution,
   clearRise,
   dischargePressure,
   displacement,
   driveCaution,
-  dryAir,
-  gamma,
+  engineSpeed,
   handbookDifference,
   inletPressure,
   inletTemperature,
@@ -20,7 +21,26 @@ import {
   lossPressure,
   lossShareToAir,
   singleStage,
+  usualBlowerSpeed,
 } from "./shared-inputs.ts";
+
+const inputs = {
+  massFlow: {
+    symbol: "q_m",
+    unit: gPerS,
+    meaning: "wanted mass of air per time",
+    range: [0.1, 10000],
+    example: "36.7 g/s",
+  },
+  engineSpeed,
+  displacement,
+  inletPressure,
+  inletTemperature,
+  dischargePressure,
+  leakCoefficient,
+  lossPressure,
+  lossShareToAir,
+} as const;
 
 /**
  * Drive ratio at which a blower of known size delivers a wanted mass of air against a pressure.
@@ -42,23 +62,7 @@ export const driveRatioForFlow = /* @__PURE__ */ relation({
   subject: "blower",
   summary:
     "How fast to turn a blower you have, leakage included, to get the air you want at the boost you want. Check the tip speed and the discharge temperature of the answer.",
-  inputs: {
-    massFlow: {
-      symbol: "q_m",
-      unit: gPerS,
-      meaning: "wanted mass of air per time",
-      range: [0.1, 10000],
-      example: "36.7 g/s",
-    },
-    engineSpeed: { symbol: "n_e", unit: rpm, meaning: "engine speed", range: [1, 20000], example: "2800 rpm" },
-    displacement,
-    inletPressure,
-    inletTemperature,
-    dischargePressure,
-    leakCoefficient,
-    lossPressure,
-    lossShareToAir,
-  },
+  inputs,
   outputs: {
     driveRatio: { symbol: "i", unit: one, meaning: "drive ratio, blower speed over engine speed" },
     blowerSpeed: { symbol: "n_b", unit: rpm, meaning: "blower speed" },
@@ -74,7 +78,7 @@ export const driveRatioForFlow = /* @__PURE__ */ relation({
       meaning: "volume that leaks back per time, at inlet pressure and discharge temperature",
     },
   },
-  constants: { gamma, R_d: dryAir },
+  constants: { gamma: ratioOfSpecificHeats, R_d: dryAirGasConstant },
   steps: {
     kappa: kappaStep,
     A_L: { unit: "m²", meaning: "effective leak area" },
@@ -113,72 +117,41 @@ export const driveRatioForFlow = /* @__PURE__ */ relation({
       holds: (si) => isSteady(speedFor(si)),
     },
   ],
-  valid: [
-    singleStage,
-    handbookDifference,
-    {
-      what: "blower speed",
-      of: (si) => 60 * speedFor(si).blowerSpeed,
-      range: [200, 16000],
-      unit: "rpm",
-      because: "judgement: below it leakage rules, above it a small Roots-type blower is past its usual limits",
-    },
-  ],
+  valid: [singleStage, handbookDifference, { ...usualBlowerSpeed, of: (si) => 60 * speedFor(si).blowerSpeed }],
   cautions: [clearanceCaution, driveCaution],
-  compute: ({
-    massFlow,
-    engineSpeed,
-    displacement,
-    inletPressure,
-    inletTemperature,
-    dischargePressure,
-    leakCoefficient = LEAK_COEFFICIENT,
-    lossPressure = LOSS_PRESSURE_KPA * 1000,
-    lossShareToAir = LOSS_SHARE_TO_AIR,
-  }) => {
-    const found = speedFor({
-      massFlow,
-      displacement,
-      inletPressure,
-      inletTemperature,
-      dischargePressure,
-      leakCoefficient,
-      lossPressure,
-      lossShareToAir,
-    });
+  compute: (si) => {
+    const found = speedFor(si);
     const { volumeFlow, leakFlow, heating } = found;
     const volumetricEfficiency = volumeFlow / (volumeFlow + leakFlow);
     // Below the steady range a lower speed would give more air: no speed at all is the honest answer.
     const blowerSpeed = isSteady(found) ? found.blowerSpeed : Number.NaN;
     return {
-      driveRatio: blowerSpeed / engineSpeed,
+      driveRatio: blowerSpeed / si.engineSpeed,
       blowerSpeed,
       volumetricEfficiency,
-      dischargeTemperature: inletTemperature * (1 + heating / volumetricEfficiency),
+      dischargeTemperature: si.inletTemperature * (1 + heating / volumetricEfficiency),
       leakFlow,
     };
   },
 });
 
-interface Wanted {
-  readonly massFlow: number;
-  readonly displacement: number;
-  readonly inletPressure: number;
-  readonly inletTemperature: number;
-  readonly dischargePressure: number;
-  readonly leakCoefficient: number;
-  readonly lossPressure: number;
-  readonly lossShareToAir: number;
-}
-
-function speedFor(si: Wanted) {
-  const rise = (si.dischargePressure - si.inletPressure) / si.inletPressure;
-  const heating = KAPPA * (rise + (si.lossShareToAir * si.lossPressure) / si.inletPressure);
-  const volumeFlow = (si.massFlow * R_DRY_AIR * si.inletTemperature) / si.inletPressure;
-  const coldLeak = leakVolumeFlow(leakArea(si.leakCoefficient, si.displacement), rise, si.inletTemperature);
+function speedFor({
+  massFlow,
+  displacement,
+  inletPressure,
+  inletTemperature,
+  dischargePressure,
+  leakCoefficient = LEAK_COEFFICIENT,
+  lossPressure = LOSS_PRESSURE_KPA * 1000,
+  lossShareToAir = LOSS_SHARE_TO_AIR,
+}: SiInputs<typeof inputs>) {
+  const rise = (dischargePressure - inletPressure) / inletPressure;
+  const heating = KAPPA * (rise + (lossShareToAir * lossPressure) / inletPressure);
+  const volumeFlow = (massFlow * R_DRY_AIR * inletTemperature) / inletPressure;
+  const coldLeak = leakVolumeFlow(leakArea(leakCoefficient, displacement), rise, inletTemperature);
   const half = (heating * coldLeak * coldLeak) / (2 * volumeFlow);
   const leakFlow = half + Math.sqrt(half * half + (1 + heating) * coldLeak * coldLeak);
-  return { blowerSpeed: (volumeFlow + leakFlow) / si.displacement, volumeFlow, leakFlow, heating };
+  return { blowerSpeed: (volumeFlow + leakFlow) / displacement, volumeFlow, leakFlow, heating };
 }
 
 /** Whether more speed gives more air, as it does down to the least volumetric efficiency of steady running. */

@@ -1,6 +1,5 @@
-import { degC, kPa, litrePerRev, one, rpm } from "@chargewright/quantities";
-import type { Declaration, InputDeclaration, InputDeclarations, OutputDeclarations } from "../relation/declaration.ts";
-import { GAMMA, R_DRY_AIR } from "./clearance-flow.ts";
+import { degC, kgPerM3, kPa, litrePerRev, mm, one, rpm } from "@chargewright/quantities";
+import type { Assumption, ConstantDeclaration, InputDeclaration } from "../relation/declaration.ts";
 
 const input = <const D extends InputDeclaration>(declared: D): D => declared;
 
@@ -25,6 +24,38 @@ export const blowerSpeed = /* @__PURE__ */ input({
   meaning: "blower speed: engine speed times drive ratio",
   range: [10, 40000],
   example: "4060 ± 35 rpm",
+});
+
+export const engineSpeed = /* @__PURE__ */ input({
+  symbol: "n_e",
+  unit: rpm,
+  meaning: "engine speed",
+  range: [1, 20000],
+  example: "2800 rpm",
+});
+
+export const driveRatio = /* @__PURE__ */ input({
+  symbol: "i",
+  unit: one,
+  meaning: "drive ratio, blower speed over engine speed",
+  range: [0.1, 10],
+  example: "1.45",
+});
+
+export const rotorDiameter = /* @__PURE__ */ input({
+  symbol: "d",
+  unit: mm,
+  meaning: "diameter of a rotor over its lobe tips",
+  range: [10, 1000],
+  example: "80 ± 0.5 mm",
+});
+
+export const inletDensity = /* @__PURE__ */ input({
+  symbol: "rho_1",
+  unit: kgPerM3,
+  meaning: "density of the air at the blower inlet, behind the filter",
+  range: [0.1, 10],
+  example: "1.118 kg/m3",
 });
 
 export const inletPressure = /* @__PURE__ */ input({
@@ -66,6 +97,15 @@ export const volumetricEfficiency = /* @__PURE__ */ input({
   range: [0.05, 1],
   example: "0.78 ± 0.03",
 });
+
+/** The volumetric efficiency taken where none is measured. */
+export const assumedVolumetricEfficiency = {
+  value: 0.75,
+  spread: [0.65, 0.88],
+  because:
+    "judgement for a small blower at a pressure ratio near 1.5; a handbook assumes 0.90 for larger ones at low pressure",
+  source: "brown-compressors",
+} as const satisfies Assumption;
 
 export const leakCoefficient = /* @__PURE__ */ input({
   symbol: "lambda",
@@ -135,27 +175,11 @@ export const speedLossSpeed = /* @__PURE__ */ input({
   example: "12000 rpm",
 });
 
-type Constants = NonNullable<Declaration<string, InputDeclarations, OutputDeclarations>["constants"]>;
-
-export const gamma: Constants[string] = {
-  value: GAMMA,
-  unit: "",
-  meaning: "ratio of specific heats of air",
-  source: "carvill-data-handbook",
-};
-
-export const dryAir: Constants[string] = {
-  value: R_DRY_AIR,
-  unit: "J/(kg·K)",
-  meaning: "specific gas constant of dry air",
-  source: "icao-doc-7488",
-};
-
-export const pi: Constants[string] = {
+export const pi = {
   value: Math.PI,
   unit: "",
   meaning: "circumference of a circle over its diameter",
-};
+} as const satisfies ConstantDeclaration;
 
 /** What `kappa` stands for wherever it is a step. */
 export const kappaStep = { unit: "", meaning: "(gamma - 1)/gamma, the gas constant over the specific heat" };
