@@ -1,5 +1,6 @@
 import { deg, kgPerM3, kPa, mm, mPerS, N } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
+import { pi } from "./shared-inputs.ts";
 
 /**
  * Force with which pressure and moving air push a bend outwards.
@@ -48,9 +49,7 @@ export const bendAnchorForce = /* @__PURE__ */ relation({
     pressurePart: { symbol: "F_p", unit: N, meaning: "part of the pressure" },
     momentumPart: { symbol: "F_v", unit: N, meaning: "part of the moving air" },
   },
-  constants: {
-    pi: { value: Math.PI, unit: "", meaning: "circumference over diameter of a circle" },
-  },
+  constants: { pi },
   equations: [
     "F_p = p_g * pi * D^2 / 2 * sin(theta / 2)",
     "F_v = rho * v^2 * pi * D^2 / 2 * sin(theta / 2)",

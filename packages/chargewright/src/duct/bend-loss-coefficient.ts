@@ -1,7 +1,6 @@
 import { deg, one } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
-
-const FRICTION_FACTOR = 0.02;
+import { FRICTION_FACTOR, pi, smoothPipe } from "./shared-inputs.ts";
 
 /**
  * Loss coefficient of a smooth bend of any angle and radius, its own wall friction included.
@@ -35,19 +34,12 @@ export const bendLossCoefficient = /* @__PURE__ */ relation({
       unit: one,
       meaning: "Darcy friction factor of the pipe",
       range: [0.005, 0.1],
-      default: {
-        value: FRICTION_FACTOR,
-        spread: [0.018, 0.026],
-        because: "smooth pipe at Reynolds numbers from 20 000 to 100 000",
-        source: "colebrook-1939",
-      },
+      default: smoothPipe,
       example: "0.0217",
     },
   },
   outputs: { lossCoefficient: { symbol: "K", unit: one, meaning: "loss coefficient, on the speed in the bend" } },
-  constants: {
-    pi: { value: Math.PI, unit: "", meaning: "circumference over diameter of a circle" },
-  },
+  constants: { pi },
   equations: [
     "K = f * theta * c + (0.1 + 2.4 * f) * sin(theta / 2) + 6.6 * f * (sqrt(sin(theta / 2)) + sin(theta / 2)) / c^(4 * theta / pi)",
   ],

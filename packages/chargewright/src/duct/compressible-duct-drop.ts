@@ -1,9 +1,8 @@
-import { degC, gPerS, kPa, mm, one } from "@chargewright/quantities";
+import { degC, kPa, one } from "@chargewright/quantities";
+import { dryAirGasConstant, GAMMA, R_DRY_AIR, ratioOfSpecificHeats } from "../air/constants.ts";
 import { bracketedRoot } from "../numerics/bracketed-root.ts";
 import { relation } from "../relation/relation.ts";
-
-const R_DRY_AIR = 287.05287;
-const GAMMA = 1.4;
+import { airMassFlow, bore, hotPipeCaution, inletPressure, inletTemperature, pi } from "./shared-inputs.ts";
 
 /**
  * Pressure drop of a run of pipe whose air expands on the way: adiabatic flow with friction (Fanno).
@@ -28,34 +27,10 @@ export const compressibleDuctDrop = /* @__PURE__ */ relation({
   summary:
     "The drop where the air expands on its way, and how far the pipe is from choking. At Mach 0.2 into a long pipe the plain formula can be a third too low.",
   inputs: {
-    massFlow: {
-      symbol: "q_m",
-      unit: gPerS,
-      meaning: "mass of air per time",
-      range: [0.001, 10000],
-      example: "36.7 ± 1.5 g/s",
-    },
-    pressure: {
-      symbol: "p_1",
-      unit: kPa,
-      meaning: "absolute pressure at the inlet",
-      range: [10, 1000],
-      example: "148 ± 1 kPa absolute",
-    },
-    temperature: {
-      symbol: "T_1",
-      unit: degC,
-      meaning: "temperature at the inlet",
-      range: [-60, 500],
-      example: "85 ± 1 °C",
-    },
-    bore: {
-      symbol: "D",
-      unit: mm,
-      meaning: "inside diameter of the duct",
-      range: [1, 1000],
-      example: "51 mm",
-    },
+    massFlow: airMassFlow,
+    pressure: inletPressure,
+    temperature: inletTemperature,
+    bore,
     totalCoefficient: {
       symbol: "zeta",
       unit: one,
@@ -77,16 +52,7 @@ export const compressibleDuctDrop = /* @__PURE__ */ relation({
       meaning: "total loss coefficient at which the outlet reaches the speed of sound",
     },
   },
-  constants: {
-    R_d: {
-      value: R_DRY_AIR,
-      unit: "J/(kg·K)",
-      meaning: "specific gas constant of dry air",
-      source: "icao-doc-7488",
-    },
-    gamma: { value: GAMMA, unit: "", meaning: "ratio of specific heats of air", source: "carvill-data-handbook" },
-    pi: { value: Math.PI, unit: "", meaning: "circumference over diameter of a circle" },
-  },
+  constants: { R_d: dryAirGasConstant, gamma: ratioOfSpecificHeats, pi },
   equations: [
     "M_1 = 4 * q_m * R_d * T_1 / (pi * D^2 * p_1) / sqrt(gamma * R_d * T_1)",
     "zeta_c = (1 - M_1^2) / (gamma * M_1^2) + (gamma + 1) / (2 * gamma) * ln((gamma + 1) * M_1^2 / (2 + (gamma - 1) * M_1^2))",
@@ -122,9 +88,7 @@ export const compressibleDuctDrop = /* @__PURE__ */ relation({
       because: "judgement: near the speed of sound small obstacles choke the flow before the whole bore does",
     },
   ],
-  cautions: [
-    "Charge pipes run hot and under pressure: use hose and clamps rated for both, and keep skin, wiring and plastics off them.",
-  ],
+  cautions: [hotPipeCaution],
   compute: (si) => {
     const { pressure, temperature, totalCoefficient } = si;
     const mach = inletMach(si);

@@ -1,7 +1,16 @@
-import { deg, gPerS, kgPerM3, kPa, mm, mPerS, one } from "@chargewright/quantities";
+import { deg, kPa, mm, mPerS, one } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
-
-const FRICTION_FACTOR = 0.02;
+import {
+  areaRatioStep,
+  boresDiffer,
+  density,
+  FRICTION_FACTOR,
+  largeBore,
+  massFlow,
+  pi,
+  smallBore,
+  smoothPipe,
+} from "./shared-inputs.ts";
 
 /**
  * Loss in a cone that widens a duct, and how much static pressure it could give back.
@@ -25,34 +34,10 @@ export const conicalDiffuser = /* @__PURE__ */ relation({
   summary:
     "What a diffuser costs and how long it gets. A slender cone saves most of a step's loss; a wide one in front of a cooler tank is little better than a step.",
   inputs: {
-    massFlow: {
-      symbol: "q_m",
-      unit: gPerS,
-      meaning: "mass of air per time",
-      range: [0.001, 1000000],
-      example: "36.7 ± 1.5 g/s",
-    },
-    density: {
-      symbol: "rho",
-      unit: kgPerM3,
-      meaning: "density of the air at that place",
-      range: [0.01, 2000],
-      example: "1.44 kg/m3",
-    },
-    smallBore: {
-      symbol: "D_1",
-      unit: mm,
-      meaning: "bore of the narrower pipe, before the step or cone",
-      range: [1, 1000],
-      example: "51 mm",
-    },
-    largeBore: {
-      symbol: "D_2",
-      unit: mm,
-      meaning: "bore of the wider pipe, behind it",
-      range: [1, 1000],
-      example: "63 mm",
-    },
+    massFlow,
+    density,
+    smallBore,
+    largeBore,
     angle: {
       symbol: "theta",
       unit: deg,
@@ -65,12 +50,7 @@ export const conicalDiffuser = /* @__PURE__ */ relation({
       unit: one,
       meaning: "Darcy friction factor of the wall",
       range: [0, 0.1],
-      default: {
-        value: FRICTION_FACTOR,
-        spread: [0.018, 0.026],
-        because: "smooth pipe at Reynolds numbers from 20 000 to 100 000",
-        source: "colebrook-1939",
-      },
+      default: smoothPipe,
       example: "0.0217",
     },
   },
@@ -85,10 +65,8 @@ export const conicalDiffuser = /* @__PURE__ */ relation({
     length: { symbol: "L", unit: mm, meaning: "length of the cone along its axis" },
     speed: { symbol: "v_1", unit: mPerS, meaning: "mean speed in the narrower pipe" },
   },
-  constants: {
-    pi: { value: Math.PI, unit: "", meaning: "circumference over diameter of a circle" },
-  },
-  steps: { sigma: { unit: "", meaning: "area of the narrower pipe over that of the wider one" } },
+  constants: { pi },
+  steps: { sigma: areaRatioStep },
   equations: [
     "v_1 = 4 * q_m / (pi * D_1^2 * rho)",
     "sigma = (D_1 / D_2)^2",
@@ -102,13 +80,7 @@ export const conicalDiffuser = /* @__PURE__ */ relation({
     "Even flow into the cone; behind a bend or a blower it separates earlier.",
     "Density does not change over the cone.",
   ],
-  requires: [
-    {
-      inputs: ["smallBore", "largeBore"],
-      says: "the wider bore must be larger than the narrower one by a thousandth or more; less is no step",
-      holds: ({ smallBore, largeBore }) => largeBore >= 1.001 * smallBore,
-    },
-  ],
+  requires: [boresDiffer],
   valid: [
     {
       what: "included angle",

@@ -1,5 +1,6 @@
-import { deg, gPerS, kgPerM3, kPa, mm, mPerS, one } from "@chargewright/quantities";
+import { deg, kPa, mm, mPerS, one } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
+import { areaRatioStep, boresDiffer, density, massFlow, pi } from "./shared-inputs.ts";
 
 /**
  * Loss and static pressure change where a duct narrows, with a step or a cone.
@@ -21,20 +22,8 @@ export const ductContraction = /* @__PURE__ */ relation({
   summary:
     "What a step or a cone into a narrower pipe costs. The coefficient refers to the speed in the narrow pipe. A gauge behind it also shows what the air gained in speed.",
   inputs: {
-    massFlow: {
-      symbol: "q_m",
-      unit: gPerS,
-      meaning: "mass of air per time",
-      range: [0.001, 1000000],
-      example: "36.7 ± 1.5 g/s",
-    },
-    density: {
-      symbol: "rho",
-      unit: kgPerM3,
-      meaning: "density of the air at that place",
-      range: [0.01, 2000],
-      example: "1.44 kg/m3",
-    },
+    massFlow,
+    density,
     largeBore: {
       symbol: "D_1",
       unit: mm,
@@ -64,10 +53,8 @@ export const ductContraction = /* @__PURE__ */ relation({
     lossCoefficient: { symbol: "K_2", unit: one, meaning: "loss coefficient, on the speed in the narrower pipe" },
     speed: { symbol: "v_2", unit: mPerS, meaning: "mean speed in the narrower pipe" },
   },
-  constants: {
-    pi: { value: Math.PI, unit: "", meaning: "circumference over diameter of a circle" },
-  },
-  steps: { sigma: { unit: "", meaning: "area of the narrower pipe over that of the wider one" } },
+  constants: { pi },
+  steps: { sigma: areaRatioStep },
   equations: [
     "v_2 = 4 * q_m / (pi * D_2^2 * rho)",
     "sigma = (D_2 / D_1)^2",
@@ -80,13 +67,7 @@ export const ductContraction = /* @__PURE__ */ relation({
     "Even speed over both bores, a sharp edge where the angle is wide, turbulent flow.",
     "Density does not change over the narrowing.",
   ],
-  requires: [
-    {
-      inputs: ["smallBore", "largeBore"],
-      says: "the wider bore must be larger than the narrower one by a thousandth or more; less is no step",
-      holds: ({ smallBore, largeBore }) => largeBore >= 1.001 * smallBore,
-    },
-  ],
+  requires: [boresDiffer],
   valid: [
     {
       what: "included angle",

@@ -1,8 +1,7 @@
-import { degC, gPerS, kgPerM3, kPa, mm, mPerS, one } from "@chargewright/quantities";
+import { kgPerM3, kPa, mPerS, one } from "@chargewright/quantities";
+import { dryAirGasConstant, GAMMA, R_DRY_AIR, ratioOfSpecificHeats } from "../air/constants.ts";
 import { relation } from "../relation/relation.ts";
-
-const R_DRY_AIR = 287.05287;
-const GAMMA = 1.4;
+import { airMassFlow, bore, hotPipeCaution, inletPressure, inletTemperature, pi } from "./shared-inputs.ts";
 
 /**
  * Speed, Mach number and dynamic pressure of the air in a round duct.
@@ -21,34 +20,10 @@ export const ductSpeed = /* @__PURE__ */ relation({
   summary:
     "How fast the air moves in a pipe, and what a loss coefficient of 1 costs there. The drop goes with the square of the speed, so with the fourth power of the bore.",
   inputs: {
-    massFlow: {
-      symbol: "q_m",
-      unit: gPerS,
-      meaning: "mass of air per time",
-      range: [0.001, 10000],
-      example: "36.7 ± 1.5 g/s",
-    },
-    pressure: {
-      symbol: "p_1",
-      unit: kPa,
-      meaning: "absolute pressure in the duct",
-      range: [10, 1000],
-      example: "148 ± 1 kPa absolute",
-    },
-    temperature: {
-      symbol: "T_1",
-      unit: degC,
-      meaning: "temperature in the duct",
-      range: [-60, 500],
-      example: "85 ± 1 °C",
-    },
-    bore: {
-      symbol: "D",
-      unit: mm,
-      meaning: "inside diameter of the duct",
-      range: [1, 1000],
-      example: "51 mm",
-    },
+    massFlow: airMassFlow,
+    pressure: { ...inletPressure, meaning: "absolute pressure in the duct" },
+    temperature: { ...inletTemperature, meaning: "temperature in the duct" },
+    bore,
   },
   outputs: {
     speed: { symbol: "v", unit: mPerS, meaning: "mean speed" },
@@ -56,16 +31,7 @@ export const ductSpeed = /* @__PURE__ */ relation({
     density: { symbol: "rho", unit: kgPerM3, meaning: "density" },
     dynamicPressure: { symbol: "p_d", unit: kPa.difference, meaning: "dynamic pressure" },
   },
-  constants: {
-    R_d: {
-      value: R_DRY_AIR,
-      unit: "J/(kg·K)",
-      meaning: "specific gas constant of dry air",
-      source: "icao-doc-7488",
-    },
-    gamma: { value: GAMMA, unit: "", meaning: "ratio of specific heats of air", source: "carvill-data-handbook" },
-    pi: { value: Math.PI, unit: "", meaning: "circumference over diameter of a circle" },
-  },
+  constants: { R_d: dryAirGasConstant, gamma: ratioOfSpecificHeats, pi },
   equations: [
     "rho = p_1 / (R_d * T_1)",
     "v = 4 * q_m / (pi * D^2 * rho)",
@@ -93,9 +59,7 @@ export const ductSpeed = /* @__PURE__ */ relation({
         "above it density changes by more than 4 % and losses must be reckoned compressibly; charge pipes are kept at 0.1 to 0.2 by habit (from memory)",
     },
   ],
-  cautions: [
-    "Charge pipes run hot and under pressure: use hose and clamps rated for both, and keep skin, wiring and plastics off them.",
-  ],
+  cautions: [hotPipeCaution],
   compute: ({ massFlow, pressure, temperature, bore }) => {
     const density = pressure / (R_DRY_AIR * temperature);
     const v = speed(massFlow, pressure, temperature, bore);

@@ -1,5 +1,6 @@
-import { gPerS, kgPerM3, kPa, mm, mPerS, one } from "@chargewright/quantities";
+import { kPa, mPerS, one } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
+import { bore, density, hotPipeCaution, massFlow, pi } from "./shared-inputs.ts";
 
 /**
  * Loss of total pressure in a bend, an entrance, an exit or any other fitting, from its loss coefficient.
@@ -19,27 +20,9 @@ export const fittingPressureDrop = /* @__PURE__ */ relation({
   summary:
     "What one fitting costs. Say with every coefficient which speed it refers to: these refer to the speed in the pipe they stand in. Handbooks differ by a third on the same bend.",
   inputs: {
-    massFlow: {
-      symbol: "q_m",
-      unit: gPerS,
-      meaning: "mass of air per time",
-      range: [0.001, 1000000],
-      example: "36.7 ± 1.5 g/s",
-    },
-    density: {
-      symbol: "rho",
-      unit: kgPerM3,
-      meaning: "density of the air at that place",
-      range: [0.01, 2000],
-      example: "1.44 kg/m3",
-    },
-    bore: {
-      symbol: "D",
-      unit: mm,
-      meaning: "inside diameter of the pipe whose speed the coefficient refers to",
-      range: [1, 1000],
-      example: "51 mm",
-    },
+    massFlow,
+    density,
+    bore: { ...bore, meaning: "inside diameter of the pipe whose speed the coefficient refers to" },
     lossCoefficient: {
       symbol: "K",
       unit: one,
@@ -146,9 +129,7 @@ export const fittingPressureDrop = /* @__PURE__ */ relation({
     speed: { symbol: "v", unit: mPerS, meaning: "mean speed in that pipe" },
     dynamicPressure: { symbol: "p_d", unit: kPa.difference, meaning: "dynamic pressure in that pipe" },
   },
-  constants: {
-    pi: { value: Math.PI, unit: "", meaning: "circumference over diameter of a circle" },
-  },
+  constants: { pi },
   equations: ["v = 4 * q_m / (pi * D^2 * rho)", "p_d = rho * v^2 / 2", "Delta_p = K * p_d"],
   sources: ["fluids-1-3-1", "rennels-hudson-2012", "crane-tp-410", "munson-young-okiishi"],
   assumes: [
@@ -164,9 +145,7 @@ export const fittingPressureDrop = /* @__PURE__ */ relation({
       because: "judgement: no sound fitting of a charge pipe has more",
     },
   ],
-  cautions: [
-    "Charge pipes run hot and under pressure: use hose and clamps rated for both, and keep skin, wiring and plastics off them.",
-  ],
+  cautions: [hotPipeCaution],
   compute: ({ massFlow, density, bore, lossCoefficient }) => {
     const speed = (4 * massFlow) / (Math.PI * bore * bore * density);
     const dynamicPressure = (density * speed * speed) / 2;

@@ -1,5 +1,6 @@
 import { kPa, mm, N, one } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
+import { pi } from "./shared-inputs.ts";
 
 const FRICTION = 0.2;
 const RESERVE = 3;
@@ -62,9 +63,7 @@ export const hoseEndThrust = /* @__PURE__ */ relation({
     thrust: { symbol: "F", unit: N, meaning: "force along the pipe that the joint has to hold" },
     bandTension: { symbol: "S", unit: N, meaning: "tension in the clamp's band that would hold it by friction alone" },
   },
-  constants: {
-    pi: { value: Math.PI, unit: "", meaning: "circumference over diameter of a circle" },
-  },
+  constants: { pi },
   equations: ["F = p_g * pi * D^2 / 4", "S = n * F / (2 * pi * mu)"],
   sources: ["munson-young-okiishi"],
   assumes: [

@@ -1,5 +1,6 @@
 import { mm, mm2 } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
+import { pi } from "./shared-inputs.ts";
 
 /**
  * Hydraulic diameter of a rectangular duct, for Reynolds number and friction, and the round bore of the same area.
@@ -24,9 +25,7 @@ export const hydraulicDiameter = /* @__PURE__ */ relation({
     area: { symbol: "A", unit: mm2, meaning: "area of the cross-section" },
     equalAreaBore: { symbol: "D_a", unit: mm, meaning: "round bore of the same area" },
   },
-  constants: {
-    pi: { value: Math.PI, unit: "", meaning: "circumference over diameter of a circle" },
-  },
+  constants: { pi },
   equations: ["A = a * b", "D_h = 2 * a * b / (a + b)", "D_a = sqrt(4 * A / pi)"],
   sources: ["munson-young-okiishi"],
   assumes: ["Sharp corners; rounded ones take a little from area and perimeter."],

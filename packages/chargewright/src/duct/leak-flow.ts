@@ -1,6 +1,8 @@
 import { degC, gPerS, kPa, mm, one } from "@chargewright/quantities";
+import { dryAirGasConstant, ratioOfSpecificHeats } from "../air/constants.ts";
+import { CRITICAL_RATIO, flowFunction, nozzleFlow } from "../air/nozzle-flow.ts";
 import { relation } from "../relation/relation.ts";
-import { CRITICAL_RATIO, flowFunction, GAMMA, nozzleFlow, R_DRY_AIR } from "../relief/nozzle-flow.ts";
+import { pi } from "./shared-inputs.ts";
 
 const DISCHARGE_COEFFICIENT = 0.7;
 
@@ -73,16 +75,7 @@ export const leakFlow = /* @__PURE__ */ relation({
     },
     flowFunction: { symbol: "psi", unit: one, meaning: "flow function of the ideal nozzle" },
   },
-  constants: {
-    R_d: {
-      value: R_DRY_AIR,
-      unit: "J/(kg·K)",
-      meaning: "specific gas constant of dry air",
-      source: "icao-doc-7488",
-    },
-    gamma: { value: GAMMA, unit: "", meaning: "ratio of specific heats of air", source: "carvill-data-handbook" },
-    pi: { value: Math.PI, unit: "", meaning: "circumference over diameter of a circle" },
-  },
+  constants: { R_d: dryAirGasConstant, gamma: ratioOfSpecificHeats, pi },
   steps: {
     p_1: { unit: "Pa", meaning: "absolute pressure in the duct" },
     r_c: { unit: "", meaning: "pressure ratio at which an ideal nozzle chokes" },
@@ -118,10 +111,11 @@ export const leakFlow = /* @__PURE__ */ relation({
     const pressure = barometer + gaugePressure;
     const drop = gaugePressure / pressure;
     const area = (Math.PI * holeDiameter ** 2) / 4;
+    const psi = flowFunction(drop);
     return {
-      massFlow: nozzleFlow(dischargeCoefficient * area, pressure, temperature, drop),
+      massFlow: nozzleFlow(dischargeCoefficient * area, pressure, temperature, psi),
       criticalPressure: CRITICAL_RATIO * pressure,
-      flowFunction: flowFunction(drop),
+      flowFunction: psi,
     };
   },
 });

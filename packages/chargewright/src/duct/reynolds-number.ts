@@ -1,7 +1,6 @@
-import { gPerS, mm, one, uPaS } from "@chargewright/quantities";
+import { one } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
-
-const VISCOSITY_UPAS = 20;
+import { bore, massFlow, pi, VISCOSITY_UPAS, viscosity } from "./shared-inputs.ts";
 
 /**
  * Reynolds number of the flow in a round duct, from its mass flow.
@@ -20,38 +19,12 @@ export const reynoldsNumber = /* @__PURE__ */ relation({
   summary:
     "Whether the flow is laminar or turbulent, and what friction factor goes with it. Charge pipes are turbulent.",
   inputs: {
-    massFlow: {
-      symbol: "q_m",
-      unit: gPerS,
-      meaning: "mass of air per time",
-      range: [0.001, 1000000],
-      example: "36.7 ± 1.5 g/s",
-    },
-    bore: {
-      symbol: "D",
-      unit: mm,
-      meaning: "inside diameter of the duct",
-      range: [1, 1000],
-      example: "51 mm",
-    },
-    viscosity: {
-      symbol: "mu",
-      unit: uPaS,
-      meaning: "dynamic viscosity of the air",
-      range: [1, 10000],
-      default: {
-        value: VISCOSITY_UPAS,
-        spread: [17.2, 23],
-        because: "air from 0 to 125 °C; the whole spread moves the friction by 3 % each way",
-        source: "ussa-1976",
-      },
-      example: "21.1 µPa s",
-    },
+    massFlow,
+    bore,
+    viscosity,
   },
   outputs: { reynolds: { symbol: "Re", unit: one, meaning: "Reynolds number" } },
-  constants: {
-    pi: { value: Math.PI, unit: "", meaning: "circumference over diameter of a circle" },
-  },
+  constants: { pi },
   equations: ["Re = 4 * q_m / (pi * D * mu)"],
   sources: ["munson-young-okiishi"],
   assumes: ["The duct is round and runs full."],

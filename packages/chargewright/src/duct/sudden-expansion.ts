@@ -1,5 +1,6 @@
-import { gPerS, kgPerM3, kPa, mm, mPerS, one } from "@chargewright/quantities";
+import { kPa, mPerS, one } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
+import { areaRatioStep, boresDiffer, density, largeBore, massFlow, pi, smallBore } from "./shared-inputs.ts";
 
 /**
  * Loss and static pressure change where a duct widens with a step (Borda, Carnot).
@@ -21,34 +22,10 @@ export const suddenExpansion = /* @__PURE__ */ relation({
   summary:
     "What a step from a narrow pipe into a wide one costs, and how much the static pressure rises all the same. The coefficient refers to the speed in the narrow pipe.",
   inputs: {
-    massFlow: {
-      symbol: "q_m",
-      unit: gPerS,
-      meaning: "mass of air per time",
-      range: [0.001, 1000000],
-      example: "36.7 ± 1.5 g/s",
-    },
-    density: {
-      symbol: "rho",
-      unit: kgPerM3,
-      meaning: "density of the air at that place",
-      range: [0.01, 2000],
-      example: "1.44 kg/m3",
-    },
-    smallBore: {
-      symbol: "D_1",
-      unit: mm,
-      meaning: "bore of the narrower pipe, before the step or cone",
-      range: [1, 1000],
-      example: "51 mm",
-    },
-    largeBore: {
-      symbol: "D_2",
-      unit: mm,
-      meaning: "bore of the wider pipe, behind it",
-      range: [1, 1000],
-      example: "63 mm",
-    },
+    massFlow,
+    density,
+    smallBore,
+    largeBore,
   },
   outputs: {
     pressureDrop: { symbol: "Delta_p", unit: kPa.difference, meaning: "loss of total pressure" },
@@ -56,10 +33,8 @@ export const suddenExpansion = /* @__PURE__ */ relation({
     lossCoefficient: { symbol: "K_1", unit: one, meaning: "loss coefficient, on the speed in the narrower pipe" },
     speed: { symbol: "v_1", unit: mPerS, meaning: "mean speed in the narrower pipe" },
   },
-  constants: {
-    pi: { value: Math.PI, unit: "", meaning: "circumference over diameter of a circle" },
-  },
-  steps: { sigma: { unit: "", meaning: "area of the narrower pipe over that of the wider one" } },
+  constants: { pi },
+  steps: { sigma: areaRatioStep },
   equations: [
     "v_1 = 4 * q_m / (pi * D_1^2 * rho)",
     "sigma = (D_1 / D_2)^2",
@@ -72,13 +47,7 @@ export const suddenExpansion = /* @__PURE__ */ relation({
     "Even speed over both bores; the pressure on the face of the step is the one before it.",
     "Density does not change over the step.",
   ],
-  requires: [
-    {
-      inputs: ["smallBore", "largeBore"],
-      says: "the wider bore must be larger than the narrower one by a thousandth or more; less is no step",
-      holds: ({ smallBore, largeBore }) => largeBore >= 1.001 * smallBore,
-    },
-  ],
+  requires: [boresDiffer],
   valid: [
     {
       what: "area of the narrower pipe over that of the wider one",
