@@ -1,7 +1,14 @@
-import { gPerS, kPa, one } from "@chargewright/quantities";
+import { gPerS, kPa } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
-
-const DELIVERY_SLOPE = 0.4;
+import {
+  barometer,
+  closedBoost,
+  closedFlow,
+  DELIVERY_SLOPE,
+  deliverySlope,
+  overboostCaution,
+  ventCaution,
+} from "./shared-inputs.ts";
 
 /**
  * Air that a relief has to let past so that boost falls from what it is to what it should be.
@@ -23,20 +30,8 @@ export const bypassFlow = /* @__PURE__ */ relation({
   summary:
     "How much air must be let past so that boost settles at the wanted figure. It grows with speed: take the closed figures at the highest speed the engine can reach.",
   inputs: {
-    closedFlow: {
-      symbol: "q_c",
-      unit: gPerS,
-      meaning: "air flow with the relief shut, all of it through the engine",
-      range: [0.01, 10000],
-      example: "36.7 ± 1.5 g/s",
-    },
-    closedBoost: {
-      symbol: "b_c",
-      unit: kPa.gauge,
-      meaning: "boost with the relief shut",
-      range: [0.1, 1000],
-      example: "45 ± 1 kPa gauge",
-    },
+    closedFlow,
+    closedBoost,
     wantedBoost: {
       symbol: "b",
       unit: kPa.gauge,
@@ -44,26 +39,8 @@ export const bypassFlow = /* @__PURE__ */ relation({
       range: [0, 1000],
       example: "35 kPa gauge",
     },
-    barometer: {
-      symbol: "p_0",
-      unit: kPa,
-      meaning: "absolute pressure of the surroundings, from which the gauge counts",
-      range: [10, 120],
-      example: "93.9 ± 0.2 kPa absolute",
-    },
-    deliverySlope: {
-      symbol: "lambda",
-      unit: one,
-      meaning: "relative gain of blower delivery over the relative loss of pressure: leakage falls with pressure",
-      range: [0, 2],
-      default: {
-        value: DELIVERY_SLOPE,
-        spread: [0, 0.6],
-        because:
-          "judgement from square-root leakage of a fifth of the swept volume; 0 for a blower that leaks nothing. The higher end asks for more relief",
-      },
-      example: "0.4",
-    },
+    barometer,
+    deliverySlope,
   },
   outputs: {
     bypassFlow: { symbol: "q_r", unit: gPerS, meaning: "mass of air per time that has to pass the relief" },
@@ -91,10 +68,7 @@ export const bypassFlow = /* @__PURE__ */ relation({
       because: "judgement: further away delivery and temperature no longer change evenly",
     },
   ],
-  cautions: [
-    "Overboost breaks engines: a blower keeps pumping whatever the valve does. Never let one relief valve be the only protection; watch a boost gauge and keep a second means.",
-    "Compressed charge air is hot and throws dirt: vent it away from faces, hands, wiring and the exhaust.",
-  ],
+  cautions: [overboostCaution, ventCaution],
   compute: ({ closedFlow, closedBoost, wantedBoost, barometer, deliverySlope = DELIVERY_SLOPE }) => {
     const closedPressure = barometer + closedBoost;
     return {

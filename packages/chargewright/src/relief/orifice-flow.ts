@@ -1,8 +1,19 @@
-import { degC, gPerS, kPa, mm2, one } from "@chargewright/quantities";
+import { gPerS, kPa, mm2, one } from "@chargewright/quantities";
+import { dryAirGasConstant, ratioOfSpecificHeats } from "../air/constants.ts";
+import { CRITICAL_RATIO, flowFunction, nozzleFlow } from "../air/nozzle-flow.ts";
 import { relation } from "../relation/relation.ts";
-import { CRITICAL_RATIO, flowFunction, GAMMA, nozzleFlow, R_DRY_AIR } from "./nozzle-flow.ts";
-
-const DISCHARGE_COEFFICIENT = 0.6;
+import {
+  DISCHARGE_COEFFICIENT,
+  downstreamPressure,
+  idealFlowFunction,
+  moderateTemperature,
+  nozzleSteps,
+  openingCaution,
+  relativeDrop,
+  upstreamPressure,
+  upstreamTemperature,
+  ventCaution,
+} from "./shared-inputs.ts";
 
 /**
  * Air flow through a hole, a nozzle or a valve, choked or not.
@@ -29,26 +40,11 @@ export const orificeFlow = /* @__PURE__ */ relation({
     "How much air passes an opening between two pressures, choked or not. The coefficient decides: a drilled hole passes little more than half of what a well-rounded nozzle does.",
   inputs: {
     upstreamPressure: {
-      symbol: "p_1",
-      unit: kPa,
+      ...upstreamPressure,
       meaning: "absolute pressure before the opening, where the air is nearly at rest",
-      range: [1, 5000],
-      example: "139 ± 1 kPa absolute",
     },
-    upstreamTemperature: {
-      symbol: "T_1",
-      unit: degC,
-      meaning: "temperature before the opening",
-      range: [-60, 700],
-      example: "38 ± 1 °C",
-    },
-    downstreamPressure: {
-      symbol: "p_2",
-      unit: kPa,
-      meaning: "absolute pressure behind the opening",
-      range: [0, 5000],
-      example: "93.9 ± 0.2 kPa absolute",
-    },
+    upstreamTemperature: { ...upstreamTemperature, meaning: "temperature before the opening" },
+    downstreamPressure: { ...downstreamPressure, meaning: "absolute pressure behind the opening" },
     area: {
       symbol: "A",
       unit: mm2,
@@ -123,21 +119,10 @@ export const orificeFlow = /* @__PURE__ */ relation({
       unit: kPa,
       meaning: "absolute downstream pressure at and below which an ideal nozzle is choked",
     },
-    flowFunction: { symbol: "psi", unit: one, meaning: "flow function of the ideal nozzle" },
+    flowFunction: idealFlowFunction,
   },
-  constants: {
-    R_d: {
-      value: R_DRY_AIR,
-      unit: "J/(kg·K)",
-      meaning: "specific gas constant of dry air",
-      source: "icao-doc-7488",
-    },
-    gamma: { value: GAMMA, unit: "", meaning: "ratio of specific heats of air", source: "carvill-data-handbook" },
-  },
-  steps: {
-    r: { unit: "", meaning: "pressure ratio, downstream over upstream" },
-    r_c: { unit: "", meaning: "pressure ratio at which an ideal nozzle chokes" },
-  },
+  constants: { R_d: dryAirGasConstant, gamma: ratioOfSpecificHeats },
+  steps: nozzleSteps,
   equations: [
     "r = p_2 / p_1",
     "r_c = (2 / (gamma + 1))^(gamma / (gamma - 1))",
@@ -159,14 +144,7 @@ export const orificeFlow = /* @__PURE__ */ relation({
     },
   ],
   valid: [
-    {
-      what: "upstream temperature",
-      of: ({ upstreamTemperature }) => upstreamTemperature - 273.15,
-      range: [-40, 250],
-      unit: "°C",
-      because:
-        "judgement: the ratio of heats falls from 1.40 to 1.38 by 250 °C, which moves the choked flow by half a per cent",
-    },
+    moderateTemperature,
     {
       what: "ratio of downstream to upstream pressure for a sharp edge",
       of: ({ downstreamPressure, upstreamPressure, dischargeCoefficient }) =>
@@ -178,22 +156,14 @@ export const orificeFlow = /* @__PURE__ */ relation({
       source: "bragg-1960",
     },
   ],
-  cautions: [
-    "Compressed charge air is hot and throws dirt: vent it away from faces, hands, wiring and the exhaust.",
-    "A calculated opening protects nothing by itself: measure the boost that it really holds, and keep a second means against overboost.",
-  ],
-  compute: ({
-    upstreamPressure,
-    upstreamTemperature,
-    downstreamPressure,
-    area,
-    dischargeCoefficient = DISCHARGE_COEFFICIENT,
-  }) => {
-    const drop = (upstreamPressure - downstreamPressure) / upstreamPressure;
+  cautions: [ventCaution, openingCaution],
+  compute: (si) => {
+    const { upstreamPressure, upstreamTemperature, area, dischargeCoefficient = DISCHARGE_COEFFICIENT } = si;
+    const psi = flowFunction(relativeDrop(si));
     return {
-      massFlow: nozzleFlow(dischargeCoefficient * area, upstreamPressure, upstreamTemperature, drop),
+      massFlow: nozzleFlow(dischargeCoefficient * area, upstreamPressure, upstreamTemperature, psi),
       criticalPressure: CRITICAL_RATIO * upstreamPressure,
-      flowFunction: flowFunction(drop),
+      flowFunction: psi,
     };
   },
 });

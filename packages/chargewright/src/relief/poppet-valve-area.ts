@@ -1,8 +1,6 @@
-import { deg, mm, mm2 } from "@chargewright/quantities";
+import { mm, mm2 } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
-
-/** Flattest conical seat, in radians: none is cut flatter, and between it and a flat one the area is nearly that of the flat one. */
-export const LEAST_CONE = Math.PI / 12;
+import { flatOrConicalSeat, pi, seatAngle, seatDiameter, usefulLift } from "./shared-inputs.ts";
 
 /**
  * Flow area of a poppet valve at a given lift.
@@ -24,20 +22,10 @@ export const poppetValveArea = /* @__PURE__ */ relation({
   summary:
     "The area a lifted valve opens, and the lift beyond which the port itself is the limit. The curtain area takes the discharge coefficient; the seat area is what the pressure pushes on.",
   inputs: {
-    seatDiameter: {
-      symbol: "D",
-      unit: mm,
-      meaning: "diameter of the seat at its inner edge, which is the port's",
-      range: [1, 200],
-      example: "30 mm",
-    },
+    seatDiameter,
     lift: { symbol: "L", unit: mm, meaning: "lift of the valve, along its stem", range: [0, 100], example: "2 mm" },
     seatAngle: {
-      symbol: "beta",
-      unit: deg,
-      meaning: "angle of the seat's face to the plane of the head; 0 for a flat seat",
-      range: [0, 60],
-      default: { value: 0, because: "flat seat, the usual form of a simple relief valve" },
+      ...seatAngle,
       presets: {
         flat: { value: 0, because: "flat seat" },
         "45° seat": { value: 45, because: "the usual angle of an engine valve" },
@@ -52,7 +40,7 @@ export const poppetValveArea = /* @__PURE__ */ relation({
     flowArea: { symbol: "A", unit: mm2, meaning: "the smaller of the two, which limits the flow" },
     fullLift: { symbol: "L_f", unit: mm, meaning: "lift from which the port limits the flow" },
   },
-  constants: { pi: { value: Math.PI, unit: "", meaning: "circumference over diameter of a circle" } },
+  constants: { pi },
   equations: [
     "A_c = pi * L * cos(beta) * (D + L * sin(beta) * cos(beta))",
     "A_p = pi * D^2 / 4",
@@ -64,23 +52,8 @@ export const poppetValveArea = /* @__PURE__ */ relation({
     "The seat's face is narrow against its diameter.",
     "A stem, guide or spring in the port takes nothing of its area; take it off where it does.",
   ],
-  requires: [
-    {
-      inputs: ["seatAngle"],
-      says: "a conical seat must have an angle of at least 15°; write 0 for a flat one",
-      holds: ({ seatAngle }) => seatAngle === 0 || seatAngle >= LEAST_CONE,
-    },
-  ],
-  valid: [
-    {
-      what: "lift over seat diameter",
-      of: ({ lift, seatDiameter }) => lift / seatDiameter,
-      range: [0, 0.25],
-      unit: "",
-      because: "beyond a quarter of the diameter the port limits the flow and more lift gains nothing",
-      source: "heywood-fundamentals",
-    },
-  ],
+  requires: [flatOrConicalSeat],
+  valid: [usefulLift],
   cautions: [
     "A valve that cannot lift freely relieves nothing: check its travel by hand with the spring out, cold and hot.",
   ],

@@ -1,5 +1,6 @@
 import { kPa, mm, N, NPerMm } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
+import { pi, usefulLift } from "./shared-inputs.ts";
 
 /**
  * Spring of a relief valve: preload for the pressure at which it begins to open, and the pressure at a wanted lift.
@@ -50,7 +51,7 @@ export const reliefSpringPreload = /* @__PURE__ */ relation({
     pressureAtLift: { symbol: "b_L", unit: kPa.gauge, meaning: "pressure at the wanted lift" },
     pressureRise: { symbol: "Delta_b", unit: kPa.difference, meaning: "its rise above the opening pressure" },
   },
-  constants: { pi: { value: Math.PI, unit: "", meaning: "circumference over diameter of a circle" } },
+  constants: { pi },
   equations: ["F_o = b_o * pi * D^2 / 4", "x_o = F_o / k", "Delta_b = 4 * k * L / (pi * D^2)", "b_L = b_o + Delta_b"],
   sources: ["bhandari-machine-elements"],
   assumes: [
@@ -66,14 +67,7 @@ export const reliefSpringPreload = /* @__PURE__ */ relation({
       unit: "",
       because: "judgement: a valve that needs a quarter more than its opening pressure hardly limits boost",
     },
-    {
-      what: "lift over seat diameter",
-      of: ({ lift, seatDiameter }) => lift / seatDiameter,
-      range: [0, 0.25],
-      unit: "",
-      because: "beyond a quarter of the diameter the port limits the flow and more lift gains nothing",
-      source: "heywood-fundamentals",
-    },
+    usefulLift,
   ],
   cautions: [
     "Never let one relief valve be the only protection against overboost: a valve can stick, a spring can be set wrong or go solid. Watch a boost gauge and keep a second means.",

@@ -1,10 +1,20 @@
-import { degC, gPerS, kPa, mm2, one } from "@chargewright/quantities";
+import { degC, gPerS, kPa, mm2 } from "@chargewright/quantities";
+import { dryAirGasConstant, ratioOfSpecificHeats } from "../air/constants.ts";
+import { flowFunction, nozzleFlow } from "../air/nozzle-flow.ts";
 import { bracketedRoot } from "../numerics/bracketed-root.ts";
 import { relation } from "../relation/relation.ts";
-import { GAMMA, nozzleFlow, R_DRY_AIR } from "./nozzle-flow.ts";
-
-const DELIVERY_SLOPE = 0.4;
-const DISCHARGE_COEFFICIENT = 0.6;
+import {
+  barometer,
+  closedBoost,
+  closedFlow,
+  criticalRatioStep,
+  DELIVERY_SLOPE,
+  DISCHARGE_COEFFICIENT,
+  deliverySlope,
+  dischargeCoefficient,
+  overboostCaution,
+  ventCaution,
+} from "./shared-inputs.ts";
 
 /**
  * Boost that is left with a given opening to the outside.
@@ -26,27 +36,9 @@ export const reliefValveBoost = /* @__PURE__ */ relation({
   summary:
     "Where boost settles when a relief valve stands open, or a hose has split. The area is the opening's at that moment: a spring-loaded valve opens more as boost rises.",
   inputs: {
-    closedFlow: {
-      symbol: "q_c",
-      unit: gPerS,
-      meaning: "air flow with the opening shut, all of it through the engine",
-      range: [0.01, 10000],
-      example: "36.7 ± 1.5 g/s",
-    },
-    closedBoost: {
-      symbol: "b_c",
-      unit: kPa.gauge,
-      meaning: "boost with the opening shut",
-      range: [0.1, 1000],
-      example: "45 ± 1 kPa gauge",
-    },
-    barometer: {
-      symbol: "p_0",
-      unit: kPa,
-      meaning: "absolute pressure of the surroundings, into which it vents",
-      range: [10, 120],
-      example: "93.9 ± 0.2 kPa absolute",
-    },
+    closedFlow: { ...closedFlow, meaning: "air flow with the opening shut, all of it through the engine" },
+    closedBoost: { ...closedBoost, meaning: "boost with the opening shut" },
+    barometer: { ...barometer, meaning: "absolute pressure of the surroundings, into which it vents" },
     temperature: {
       symbol: "T",
       unit: degC,
@@ -61,32 +53,14 @@ export const reliefValveBoost = /* @__PURE__ */ relation({
       range: [0, 100000],
       example: "40 mm²",
     },
-    dischargeCoefficient: {
-      symbol: "C_d",
-      unit: one,
-      meaning: "discharge coefficient: actual over ideal flow through that area",
-      range: [0.01, 1],
-      default: {
-        value: DISCHARGE_COEFFICIENT,
-        spread: [0.563, 0.788],
-        because:
-          "the cautious end for relief: a sharp edge at a small drop; Weisbach measured 0.563 to 0.788 with rising pressure",
-        source: "unwin-hydraulics-1911",
-      },
-      example: "0.60",
-    },
+    dischargeCoefficient,
     deliverySlope: {
-      symbol: "lambda",
-      unit: one,
-      meaning: "relative gain of blower delivery over the relative loss of pressure: leakage falls with pressure",
-      range: [0, 2],
+      ...deliverySlope,
       default: {
-        value: DELIVERY_SLOPE,
-        spread: [0, 0.6],
+        ...deliverySlope.default,
         because:
           "judgement from square-root leakage of a fifth of the swept volume; 0 for a blower that leaks nothing. The higher end leaves more boost",
       },
-      example: "0.4",
     },
   },
   outputs: {
@@ -94,16 +68,8 @@ export const reliefValveBoost = /* @__PURE__ */ relation({
     reliefFlow: { symbol: "q_r", unit: gPerS, meaning: "mass of air per time through the opening" },
     engineFlow: { symbol: "q_e", unit: gPerS, meaning: "mass of air per time that the engine still takes" },
   },
-  constants: {
-    R_d: {
-      value: R_DRY_AIR,
-      unit: "J/(kg·K)",
-      meaning: "specific gas constant of dry air",
-      source: "icao-doc-7488",
-    },
-    gamma: { value: GAMMA, unit: "", meaning: "ratio of specific heats of air", source: "carvill-data-handbook" },
-  },
-  steps: { r_c: { unit: "", meaning: "pressure ratio at which an ideal nozzle chokes" } },
+  constants: { R_d: dryAirGasConstant, gamma: ratioOfSpecificHeats },
+  steps: { r_c: criticalRatioStep },
   equations: [
     "r_c = (2 / (gamma + 1))^(gamma / (gamma - 1))",
     "q_c * (1 + lambda * (b_c - b) / (p_0 + b_c)) = q_c * (p_0 + b) / (p_0 + b_c) + C_d * A * (p_0 + b) / sqrt(R_d * T) * sqrt(2 * gamma / (gamma - 1) * (max(p_0 / (p_0 + b), r_c)^(2 / gamma) - max(p_0 / (p_0 + b), r_c)^((gamma + 1) / gamma)))",
@@ -126,8 +92,8 @@ export const reliefValveBoost = /* @__PURE__ */ relation({
     },
   ],
   cautions: [
-    "Overboost breaks engines: a blower keeps pumping whatever the valve does. Never let one relief valve be the only protection; watch a boost gauge and keep a second means.",
-    "Compressed charge air is hot and throws dirt: vent it away from faces, hands, wiring and the exhaust.",
+    overboostCaution,
+    ventCaution,
     "Less boost is less air: set the fuel limit by the boost that is really there, or a relief that opens early makes smoke and exhaust heat.",
   ],
   compute: (si) => {
@@ -156,7 +122,7 @@ function escaping(
   boost: number,
 ) {
   const pressure = barometer + boost;
-  return nozzleFlow(dischargeCoefficient * area, pressure, temperature, boost / pressure);
+  return nozzleFlow(dischargeCoefficient * area, pressure, temperature, flowFunction(boost / pressure));
 }
 
 function settled(opening: Opening): number {

@@ -1,10 +1,26 @@
-import { deg, degC, gPerS, kPa, mm, mm2, one } from "@chargewright/quantities";
+import { mm, mm2, one } from "@chargewright/quantities";
+import { dryAirGasConstant, ratioOfSpecificHeats } from "../air/constants.ts";
 import { relation } from "../relation/relation.ts";
-import { flowFunction, GAMMA, R_DRY_AIR } from "./nozzle-flow.ts";
-import { LEAST_CONE } from "./poppet-valve-area.ts";
 import { reliefArea } from "./relief-area.ts";
+import {
+  bypassFlow,
+  downstreamPressure,
+  fallingPressure,
+  flatOrConicalSeat,
+  idealFlowFunction,
+  moderateTemperature,
+  nozzleEquations,
+  nozzleSteps,
+  overboostCaution,
+  pi,
+  seatAngle,
+  seatDiameter,
+  upstreamPressure,
+  upstreamTemperature,
+  ventCaution,
+} from "./shared-inputs.ts";
 
-const DISCHARGE_COEFFICIENT = 0.6;
+const CURTAIN_COEFFICIENT = 0.6;
 
 /**
  * Lift of a poppet relief valve that passes a wanted flow of air.
@@ -26,56 +42,19 @@ export const reliefValveLift = /* @__PURE__ */ relation({
   summary:
     "How far a poppet must lift to let a given flow of air past. A large seat with little lift is the steadier valve; near a quarter of its diameter the port runs out.",
   inputs: {
-    bypassFlow: {
-      symbol: "q_m",
-      unit: gPerS,
-      meaning: "mass of air per time that has to pass",
-      range: [0.001, 10000],
-      example: "5 g/s",
-    },
-    upstreamPressure: {
-      symbol: "p_1",
-      unit: kPa,
-      meaning: "absolute pressure before the valve",
-      range: [1, 5000],
-      example: "139 ± 1 kPa absolute",
-    },
-    upstreamTemperature: {
-      symbol: "T_1",
-      unit: degC,
-      meaning: "temperature before the valve",
-      range: [-60, 700],
-      example: "38 ± 1 °C",
-    },
-    downstreamPressure: {
-      symbol: "p_2",
-      unit: kPa,
-      meaning: "absolute pressure that the valve vents to",
-      range: [0, 5000],
-      example: "93.9 ± 0.2 kPa absolute",
-    },
-    seatDiameter: {
-      symbol: "D",
-      unit: mm,
-      meaning: "diameter of the seat at its inner edge, which is the port's",
-      range: [1, 200],
-      example: "30 mm",
-    },
-    seatAngle: {
-      symbol: "beta",
-      unit: deg,
-      meaning: "angle of the seat's face to the plane of the head; 0 for a flat seat",
-      range: [0, 60],
-      default: { value: 0, because: "flat seat, the usual form of a simple relief valve" },
-      example: "0°",
-    },
+    bypassFlow,
+    upstreamPressure,
+    upstreamTemperature,
+    downstreamPressure,
+    seatDiameter,
+    seatAngle,
     dischargeCoefficient: {
       symbol: "C_d",
       unit: one,
       meaning: "discharge coefficient, of the curtain area",
       range: [0.01, 1],
       default: {
-        value: DISCHARGE_COEFFICIENT,
+        value: CURTAIN_COEFFICIENT,
         spread: [0.6, 0.95],
         because:
           "the cautious end: textbook figures from memory run from 0.95 at very small lift down to 0.6 at a quarter of the seat diameter",
@@ -88,26 +67,12 @@ export const reliefValveLift = /* @__PURE__ */ relation({
     lift: { symbol: "L", unit: mm, meaning: "lift of the valve" },
     area: { symbol: "A", unit: mm2, meaning: "curtain area that passes the flow" },
     portShare: { symbol: "s", unit: one, meaning: "that area over the port's; at 1 the port is used up" },
-    flowFunction: { symbol: "psi", unit: one, meaning: "flow function of the ideal nozzle" },
+    flowFunction: idealFlowFunction,
   },
-  constants: {
-    R_d: {
-      value: R_DRY_AIR,
-      unit: "J/(kg·K)",
-      meaning: "specific gas constant of dry air",
-      source: "icao-doc-7488",
-    },
-    gamma: { value: GAMMA, unit: "", meaning: "ratio of specific heats of air", source: "carvill-data-handbook" },
-    pi: { value: Math.PI, unit: "", meaning: "circumference over diameter of a circle" },
-  },
-  steps: {
-    r: { unit: "", meaning: "pressure ratio, downstream over upstream" },
-    r_c: { unit: "", meaning: "pressure ratio at which an ideal nozzle chokes" },
-  },
+  constants: { R_d: dryAirGasConstant, gamma: ratioOfSpecificHeats, pi },
+  steps: nozzleSteps,
   equations: [
-    "r = p_2 / p_1",
-    "r_c = (2 / (gamma + 1))^(gamma / (gamma - 1))",
-    "psi = sqrt(2 * gamma / (gamma - 1) * (max(r, r_c)^(2 / gamma) - max(r, r_c)^((gamma + 1) / gamma)))",
+    ...nozzleEquations,
     "A = q_m * sqrt(R_d * T_1) / (C_d * p_1 * psi)",
     "s = 4 * A / (pi * D^2)",
     "L = 2 * A / (pi * cos(beta) * (D + sqrt(D^2 + 4 * A * sin(beta) / pi)))",
@@ -119,16 +84,8 @@ export const reliefValveLift = /* @__PURE__ */ relation({
     "The valve stands still at that lift: neither flutters nor cocks.",
   ],
   requires: [
-    {
-      inputs: ["seatAngle"],
-      says: "a conical seat must have an angle of at least 15°; write 0 for a flat one",
-      holds: ({ seatAngle }) => seatAngle === 0 || seatAngle >= LEAST_CONE,
-    },
-    {
-      inputs: ["downstreamPressure", "upstreamPressure"],
-      says: "the downstream pressure must be below the upstream one",
-      holds: ({ downstreamPressure, upstreamPressure }) => downstreamPressure < upstreamPressure,
-    },
+    flatOrConicalSeat,
+    fallingPressure,
     {
       inputs: ["seatDiameter", "bypassFlow", "upstreamPressure", "downstreamPressure"],
       says: "the port must be able to pass the wanted flow",
@@ -143,28 +100,18 @@ export const reliefValveLift = /* @__PURE__ */ relation({
       unit: "",
       because: "judgement: curtain and port act together near full opening and the flow falls short of either",
     },
-    {
-      what: "upstream temperature",
-      of: ({ upstreamTemperature }) => upstreamTemperature - 273.15,
-      range: [-40, 250],
-      unit: "°C",
-      because:
-        "judgement: the ratio of heats falls from 1.40 to 1.38 by 250 °C, which moves the choked flow by half a per cent",
-    },
+    moderateTemperature,
   ],
-  cautions: [
-    "Overboost breaks engines: a blower keeps pumping whatever the valve does. Never let one relief valve be the only protection; watch a boost gauge and keep a second means.",
-    "Compressed charge air is hot and throws dirt: vent it away from faces, hands, wiring and the exhaust.",
-  ],
+  cautions: [overboostCaution, ventCaution],
   compute: (si) => {
-    const { upstreamPressure, downstreamPressure, seatDiameter, seatAngle = 0 } = si;
-    const area = areaFor(si);
+    const { seatDiameter, seatAngle = 0 } = si;
+    const { area, flowFunction } = curtainFor(si);
     const root = Math.sqrt(seatDiameter ** 2 + (4 * area * Math.sin(seatAngle)) / Math.PI);
     return {
       lift: (2 * area) / (Math.PI * Math.cos(seatAngle) * (seatDiameter + root)),
       area,
-      portShare: portShare(si),
-      flowFunction: flowFunction((upstreamPressure - downstreamPressure) / upstreamPressure),
+      portShare: overPort(area, seatDiameter),
+      flowFunction,
     };
   },
 });
@@ -178,17 +125,20 @@ interface Wanted {
   readonly dischargeCoefficient?: number | undefined;
 }
 
-function areaFor({
+function curtainFor({
   bypassFlow,
   upstreamPressure,
   upstreamTemperature,
   downstreamPressure,
-  dischargeCoefficient = DISCHARGE_COEFFICIENT,
-}: Wanted): number {
-  return reliefArea.si({ bypassFlow, upstreamPressure, upstreamTemperature, downstreamPressure, dischargeCoefficient })
-    .area;
+  dischargeCoefficient = CURTAIN_COEFFICIENT,
+}: Wanted) {
+  return reliefArea.si({ bypassFlow, upstreamPressure, upstreamTemperature, downstreamPressure, dischargeCoefficient });
+}
+
+function overPort(area: number, seatDiameter: number): number {
+  return (4 * area) / (Math.PI * seatDiameter ** 2);
 }
 
 function portShare(wanted: Wanted): number {
-  return (4 * areaFor(wanted)) / (Math.PI * wanted.seatDiameter ** 2);
+  return overPort(curtainFor(wanted).area, wanted.seatDiameter);
 }

@@ -1,6 +1,18 @@
-import { degC, gPerS, kPa, mm2, one } from "@chargewright/quantities";
+import { gPerS, mm2, one } from "@chargewright/quantities";
+import { dryAirGasConstant, GAMMA, ratioOfSpecificHeats } from "../air/constants.ts";
+import { CRITICAL_RATIO, flowFunction, nozzleFlow } from "../air/nozzle-flow.ts";
 import { relation } from "../relation/relation.ts";
-import { CRITICAL_RATIO, flowFunction, GAMMA, nozzleFlow, R_DRY_AIR } from "./nozzle-flow.ts";
+import {
+  downstreamPressure,
+  fallingPressure,
+  idealFlowFunction,
+  nozzleSteps,
+  openingCaution,
+  relativeDrop,
+  upstreamPressure,
+  upstreamTemperature,
+  ventCaution,
+} from "./shared-inputs.ts";
 
 const INCOMPRESSIBLE_COEFFICIENT = 0.6;
 
@@ -28,26 +40,11 @@ export const sharpOrificeFlow = /* @__PURE__ */ relation({
     "The flow through a plain drilled or punched hole, with a coefficient that grows with the pressure drop: 0.60 at a small drop, about 0.73 at the nozzle's critical ratio, still rising beyond. A model, not a measurement.",
   inputs: {
     upstreamPressure: {
-      symbol: "p_1",
-      unit: kPa,
+      ...upstreamPressure,
       meaning: "absolute pressure before the hole, where the air is nearly at rest",
-      range: [1, 5000],
-      example: "139 ± 1 kPa absolute",
     },
-    upstreamTemperature: {
-      symbol: "T_1",
-      unit: degC,
-      meaning: "temperature before the hole",
-      range: [-60, 700],
-      example: "38 ± 1 °C",
-    },
-    downstreamPressure: {
-      symbol: "p_2",
-      unit: kPa,
-      meaning: "absolute pressure behind the hole",
-      range: [0, 5000],
-      example: "93.9 ± 0.2 kPa absolute",
-    },
+    upstreamTemperature: { ...upstreamTemperature, meaning: "temperature before the hole" },
+    downstreamPressure: { ...downstreamPressure, meaning: "absolute pressure behind the hole" },
     area: { symbol: "A", unit: mm2, meaning: "area of the hole", range: [0.001, 100000], example: "40 mm²" },
     incompressibleCoefficient: {
       symbol: "C_i",
@@ -71,20 +68,11 @@ export const sharpOrificeFlow = /* @__PURE__ */ relation({
       unit: one,
       meaning: "discharge coefficient at this pressure ratio: actual flow over the ideal nozzle's",
     },
-    flowFunction: { symbol: "psi", unit: one, meaning: "flow function of the ideal nozzle" },
+    flowFunction: idealFlowFunction,
   },
-  constants: {
-    R_d: {
-      value: R_DRY_AIR,
-      unit: "J/(kg·K)",
-      meaning: "specific gas constant of dry air",
-      source: "icao-doc-7488",
-    },
-    gamma: { value: GAMMA, unit: "", meaning: "ratio of specific heats of air", source: "carvill-data-handbook" },
-  },
+  constants: { R_d: dryAirGasConstant, gamma: ratioOfSpecificHeats },
   steps: {
-    r: { unit: "", meaning: "pressure ratio, downstream over upstream" },
-    r_c: { unit: "", meaning: "pressure ratio at which an ideal nozzle chokes" },
+    ...nozzleSteps,
     r_j: { unit: "", meaning: "pressure ratio down to which the jet expands at its narrowest" },
     y: { unit: "", meaning: "density ratio of that expansion" },
     f: { unit: "", meaning: "force defect of the edge" },
@@ -105,13 +93,7 @@ export const sharpOrificeFlow = /* @__PURE__ */ relation({
     "A sharp edge on the upstream side, in a wall that is thin and large against the hole.",
     "The force on the wall around the hole keeps its share of the pressure at every flow.",
   ],
-  requires: [
-    {
-      inputs: ["downstreamPressure", "upstreamPressure"],
-      says: "the downstream pressure must be below the upstream one",
-      holds: ({ downstreamPressure, upstreamPressure }) => downstreamPressure < upstreamPressure,
-    },
-  ],
+  requires: [fallingPressure],
   valid: [
     {
       what: "coefficient at a small drop",
@@ -130,18 +112,10 @@ export const sharpOrificeFlow = /* @__PURE__ */ relation({
       source: "bragg-1960",
     },
   ],
-  cautions: [
-    "Compressed charge air is hot and throws dirt: vent it away from faces, hands, wiring and the exhaust.",
-    "A calculated opening protects nothing by itself: measure the boost that it really holds, and keep a second means against overboost.",
-  ],
-  compute: ({
-    upstreamPressure,
-    upstreamTemperature,
-    downstreamPressure,
-    area,
-    incompressibleCoefficient = INCOMPRESSIBLE_COEFFICIENT,
-  }) => {
-    const drop = (upstreamPressure - downstreamPressure) / upstreamPressure;
+  cautions: [ventCaution, openingCaution],
+  compute: (si) => {
+    const { upstreamPressure, upstreamTemperature, area, incompressibleCoefficient = INCOMPRESSIBLE_COEFFICIENT } = si;
+    const drop = relativeDrop(si);
     // Without a drop the coefficient is a quotient of two zeros; its limit is the given one.
     if (!(drop > 0)) return { massFlow: 0, dischargeCoefficient: incompressibleCoefficient, flowFunction: 0 };
     const beyond = Math.max(drop - (1 - CRITICAL_RATIO), 0);
@@ -151,7 +125,7 @@ export const sharpOrificeFlow = /* @__PURE__ */ relation({
     const b = (psi * psi) / y + beyond;
     const dischargeCoefficient = (2 * drop) / (b + Math.sqrt(b * b - 4 * f * psi * psi * drop));
     return {
-      massFlow: nozzleFlow(dischargeCoefficient * area, upstreamPressure, upstreamTemperature, drop),
+      massFlow: nozzleFlow(dischargeCoefficient * area, upstreamPressure, upstreamTemperature, psi),
       dischargeCoefficient,
       flowFunction: psi,
     };

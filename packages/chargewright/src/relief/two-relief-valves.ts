@@ -1,8 +1,23 @@
-import { degC, gPerS, kPa, mm2, one } from "@chargewright/quantities";
+import { gPerS, mm2, one } from "@chargewright/quantities";
+import { dryAirGasConstant, ratioOfSpecificHeats } from "../air/constants.ts";
+import { flowFunction, nozzleFlow } from "../air/nozzle-flow.ts";
 import { relation } from "../relation/relation.ts";
-import { flowFunction, GAMMA, nozzleFlow, R_DRY_AIR } from "./nozzle-flow.ts";
-
-const DISCHARGE_COEFFICIENT = 0.6;
+import {
+  bypassFlow,
+  DISCHARGE_COEFFICIENT,
+  dischargeCoefficient,
+  downstreamPressure,
+  fallingPressure,
+  idealFlowFunction,
+  moderateTemperature,
+  nozzleEquations,
+  nozzleSteps,
+  overboostCaution,
+  relativeDrop,
+  upstreamPressure,
+  upstreamTemperature,
+  ventCaution,
+} from "./shared-inputs.ts";
 
 /**
  * Two relief valves side by side: what they pass together, and what is left when the better one sticks shut.
@@ -22,34 +37,10 @@ export const twoReliefValves = /* @__PURE__ */ relation({
   summary:
     "Whether two valves pass what is needed, and whether either of them alone would. A coverage with one stuck of at least 1 is the point of fitting two.",
   inputs: {
-    wantedFlow: {
-      symbol: "q_w",
-      unit: gPerS,
-      meaning: "mass of air per time that has to pass",
-      range: [0.001, 10000],
-      example: "5 g/s",
-    },
-    upstreamPressure: {
-      symbol: "p_1",
-      unit: kPa,
-      meaning: "absolute pressure before the valves",
-      range: [1, 5000],
-      example: "139 ± 1 kPa absolute",
-    },
-    upstreamTemperature: {
-      symbol: "T_1",
-      unit: degC,
-      meaning: "temperature before the valves",
-      range: [-60, 700],
-      example: "38 ± 1 °C",
-    },
-    downstreamPressure: {
-      symbol: "p_2",
-      unit: kPa,
-      meaning: "absolute pressure that the valves vent to",
-      range: [0, 5000],
-      example: "93.9 ± 0.2 kPa absolute",
-    },
+    wantedFlow: { ...bypassFlow, symbol: "q_w" },
+    upstreamPressure: { ...upstreamPressure, meaning: "absolute pressure before the valves" },
+    upstreamTemperature: { ...upstreamTemperature, meaning: "temperature before the valves" },
+    downstreamPressure: { ...downstreamPressure, meaning: "absolute pressure that the valves vent to" },
     firstArea: {
       symbol: "A_1",
       unit: mm2,
@@ -64,32 +55,12 @@ export const twoReliefValves = /* @__PURE__ */ relation({
       range: [0.001, 100000],
       example: "30 mm²",
     },
-    firstCoefficient: {
-      symbol: "C_1",
-      unit: one,
-      meaning: "discharge coefficient of the first valve",
-      range: [0.01, 1],
-      default: {
-        value: DISCHARGE_COEFFICIENT,
-        spread: [0.563, 0.788],
-        because:
-          "the cautious end for relief: a sharp edge at a small drop; Weisbach measured 0.563 to 0.788 with rising pressure",
-        source: "unwin-hydraulics-1911",
-      },
-      example: "0.60",
-    },
+    firstCoefficient: { ...dischargeCoefficient, symbol: "C_1", meaning: "discharge coefficient of the first valve" },
     secondCoefficient: {
+      ...dischargeCoefficient,
       symbol: "C_2",
-      unit: one,
       meaning: "discharge coefficient of the second valve",
-      range: [0.01, 1],
-      default: {
-        value: DISCHARGE_COEFFICIENT,
-        spread: [0.563, 0.788],
-        because: "as for the first valve",
-        source: "unwin-hydraulics-1911",
-      },
-      example: "0.60",
+      default: { ...dischargeCoefficient.default, because: "as for the first valve" },
     },
   },
   outputs: {
@@ -103,25 +74,12 @@ export const twoReliefValves = /* @__PURE__ */ relation({
       meaning: "flow over the wanted flow with the better valve stuck shut, at the same pressure",
     },
     effectiveArea: { symbol: "A_e", unit: mm2, meaning: "sum of coefficient times area" },
-    flowFunction: { symbol: "psi", unit: one, meaning: "flow function of the ideal nozzle" },
+    flowFunction: idealFlowFunction,
   },
-  constants: {
-    R_d: {
-      value: R_DRY_AIR,
-      unit: "J/(kg·K)",
-      meaning: "specific gas constant of dry air",
-      source: "icao-doc-7488",
-    },
-    gamma: { value: GAMMA, unit: "", meaning: "ratio of specific heats of air", source: "carvill-data-handbook" },
-  },
-  steps: {
-    r: { unit: "", meaning: "pressure ratio, downstream over upstream" },
-    r_c: { unit: "", meaning: "pressure ratio at which an ideal nozzle chokes" },
-  },
+  constants: { R_d: dryAirGasConstant, gamma: ratioOfSpecificHeats },
+  steps: nozzleSteps,
   equations: [
-    "r = p_2 / p_1",
-    "r_c = (2 / (gamma + 1))^(gamma / (gamma - 1))",
-    "psi = sqrt(2 * gamma / (gamma - 1) * (max(r, r_c)^(2 / gamma) - max(r, r_c)^((gamma + 1) / gamma)))",
+    ...nozzleEquations,
     "q_1 = C_1 * A_1 * p_1 / sqrt(R_d * T_1) * psi",
     "q_2 = C_2 * A_2 * p_1 / sqrt(R_d * T_1) * psi",
     "q_m = q_1 + q_2",
@@ -134,41 +92,19 @@ export const twoReliefValves = /* @__PURE__ */ relation({
     "Both valves see the same pressures and temperature and stand open at the stated areas.",
     "Pipes to and from the valves are wide enough to lose nothing.",
   ],
-  requires: [
-    {
-      inputs: ["downstreamPressure", "upstreamPressure"],
-      says: "the downstream pressure must be below the upstream one",
-      holds: ({ downstreamPressure, upstreamPressure }) => downstreamPressure < upstreamPressure,
-    },
-  ],
-  valid: [
-    {
-      what: "upstream temperature",
-      of: ({ upstreamTemperature }) => upstreamTemperature - 273.15,
-      range: [-40, 250],
-      unit: "°C",
-      because:
-        "judgement: the ratio of heats falls from 1.40 to 1.38 by 250 °C, which moves the choked flow by half a per cent",
-    },
-  ],
+  requires: [fallingPressure],
+  valid: [moderateTemperature],
   cautions: [
-    "Overboost breaks engines: a blower keeps pumping whatever the valve does. Never let one relief valve be the only protection; watch a boost gauge and keep a second means.",
-    "Compressed charge air is hot and throws dirt: vent it away from faces, hands, wiring and the exhaust.",
+    overboostCaution,
+    ventCaution,
     "Two valves on one branch or with springs of one batch can fail from one cause: give them separate ports, and try each by itself.",
   ],
-  compute: ({
-    wantedFlow,
-    upstreamPressure,
-    upstreamTemperature,
-    downstreamPressure,
-    firstArea,
-    secondArea,
-    firstCoefficient = DISCHARGE_COEFFICIENT,
-    secondCoefficient = DISCHARGE_COEFFICIENT,
-  }) => {
-    const drop = (upstreamPressure - downstreamPressure) / upstreamPressure;
-    const firstFlow = nozzleFlow(firstCoefficient * firstArea, upstreamPressure, upstreamTemperature, drop);
-    const secondFlow = nozzleFlow(secondCoefficient * secondArea, upstreamPressure, upstreamTemperature, drop);
+  compute: (si) => {
+    const { wantedFlow, upstreamPressure, upstreamTemperature, firstArea, secondArea } = si;
+    const { firstCoefficient = DISCHARGE_COEFFICIENT, secondCoefficient = DISCHARGE_COEFFICIENT } = si;
+    const psi = flowFunction(relativeDrop(si));
+    const firstFlow = nozzleFlow(firstCoefficient * firstArea, upstreamPressure, upstreamTemperature, psi);
+    const secondFlow = nozzleFlow(secondCoefficient * secondArea, upstreamPressure, upstreamTemperature, psi);
     const totalFlow = firstFlow + secondFlow;
     return {
       totalFlow,
@@ -177,7 +113,7 @@ export const twoReliefValves = /* @__PURE__ */ relation({
       coverage: totalFlow / wantedFlow,
       coverageWithOneStuck: Math.min(firstFlow, secondFlow) / wantedFlow,
       effectiveArea: firstCoefficient * firstArea + secondCoefficient * secondArea,
-      flowFunction: flowFunction(drop),
+      flowFunction: psi,
     };
   },
 });
