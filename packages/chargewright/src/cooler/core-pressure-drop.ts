@@ -131,5 +131,9 @@ export const corePressureDrop = /* @__PURE__ */ relation({
     flowExponent: n = FLOW_EXPONENT,
     testViscosity: mu_0 = VISCOSITY_UPAS / 1e6,
     viscosity: mu = VISCOSITY_UPAS / 1e6,
-  }) => ({ drop: (testDrop * (flow / testFlow) ** n * testDensity * (mu / mu_0) ** (2 - n)) / density }),
+  }) => {
+    // The viscosities are as a rule alike and cancel; a power of one costs as much as any other.
+    const viscosityFactor = mu === mu_0 ? 1 : (mu / mu_0) ** (2 - n);
+    return { drop: (testDrop * (flow / testFlow) ** n * testDensity * viscosityFactor) / density };
+  },
 });
