@@ -1,10 +1,8 @@
 import { kgPerM3, kPa } from "@chargewright/quantities";
 import { airDensity } from "../air/air-density.ts";
+import { dryAirGasConstant } from "../air/constants.ts";
 import { relation } from "../relation/relation.ts";
 import { chargeIn, chargeOut } from "./streams.ts";
-
-// The density itself is the kernel of airDensity; this is its gas constant, to be printed.
-const R_DRY_AIR = 287.05287;
 
 /**
  * Mean density of the charge inside a core: the one that a pressure drop is scaled with.
@@ -40,14 +38,7 @@ export const coreMeanDensity = /* @__PURE__ */ relation({
     chargeOut,
   },
   outputs: { density: { symbol: "rho_m", unit: kgPerM3, meaning: "mean density of the charge inside the core" } },
-  constants: {
-    R_d: {
-      value: R_DRY_AIR,
-      unit: "J/(kg·K)",
-      meaning: "specific gas constant of dry air",
-      source: "icao-doc-7488",
-    },
-  },
+  constants: { R_d: dryAirGasConstant },
   equations: ["rho_m = (p_1 + p_2) / (R_d * (T_1 + T_2))"],
   sources: ["kays-london-1984"],
   assumes: ["Dry air, an ideal gas; pressure and temperature fall evenly through the core."],

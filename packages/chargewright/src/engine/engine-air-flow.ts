@@ -1,9 +1,9 @@
 import { gPerS, kgPerM3, litrePerS, one } from "@chargewright/quantities";
 import { airDensity } from "../air/air-density.ts";
+import { dryAirGasConstant } from "../air/constants.ts";
 import { relation } from "../relation/relation.ts";
 import {
   displacement,
-  dryAirGasConstant,
   engineSpeed,
   intakePressure,
   intakeTemperature,

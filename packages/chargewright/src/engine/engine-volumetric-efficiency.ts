@@ -1,13 +1,12 @@
 import { gPerS, one } from "@chargewright/quantities";
 import { airDensity } from "../air/air-density.ts";
+import { dryAirGasConstant, R_DRY_AIR } from "../air/constants.ts";
 import { relation } from "../relation/relation.ts";
 import {
   displacement,
-  dryAirGasConstant,
   engineSpeed,
   intakePressure,
   intakeTemperature,
-  R_DRY_AIR,
   REVOLUTIONS_PER_CYCLE,
   revolutionsPerCycle,
   wholeCycle,

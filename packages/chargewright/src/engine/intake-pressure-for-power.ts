@@ -1,12 +1,11 @@
 import { gPerKWh, gPerS, kPa, kW, one } from "@chargewright/quantities";
+import { dryAirGasConstant, R_DRY_AIR } from "../air/constants.ts";
 import { relation } from "../relation/relation.ts";
 import {
   brakePower,
   displacement,
-  dryAirGasConstant,
   engineSpeed,
   intakeTemperature,
-  R_DRY_AIR,
   REVOLUTIONS_PER_CYCLE,
   revolutionsPerCycle,
   wholeCycle,

@@ -124,13 +124,3 @@ export const heatingValue = {
 
 /** The circle constant, which an equation cannot name by itself. */
 export const pi = { value: Math.PI, unit: "", meaning: "circle constant" } as const satisfies ConstantDeclaration;
-
-/** Specific gas constant of dry air, in J/(kg K), as relation air-density has it. */
-export const R_DRY_AIR = 287.05287;
-
-export const dryAirGasConstant = {
-  value: R_DRY_AIR,
-  unit: "J/(kg·K)",
-  meaning: "specific gas constant of dry air",
-  source: "icao-doc-7488",
-} as const satisfies ConstantDeclaration;
