@@ -1,5 +1,5 @@
 import { ChargewrightError, fromSi, perM, type Quantity, write } from "@chargewright/quantities";
-import { expectKind } from "../limiter/expect.ts";
+import { expectKind } from "../relation/expect.ts";
 
 /** Nominal flow in L/s and limit in 1/m, from memory of UN Regulation 24, annex 7. */
 const table: readonly (readonly [flow: number, limit: number])[] = [

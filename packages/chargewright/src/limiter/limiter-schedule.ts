@@ -1,5 +1,5 @@
 import { ChargewrightError, fromSi, type Quantity, write } from "@chargewright/quantities";
-import { expectKind } from "./expect.ts";
+import { expectKind } from "../relation/expect.ts";
 import { fallbackFuel } from "./fallback-fuel.ts";
 import { type FuelLimitTable, fuelLimitTable, type OperatingTable } from "./operating-table.ts";
 import type { RackCalibration } from "./rack-calibration.ts";

@@ -1,5 +1,5 @@
 import { ChargewrightError, fromSi, type Kind, type Quantity, write } from "@chargewright/quantities";
-import { expectKind } from "./expect.ts";
+import { expectKind } from "../relation/expect.ts";
 
 /** A table over manifold pressure and engine speed: plain data, each number a quantity. */
 export interface OperatingTable<K extends Kind = Kind> {

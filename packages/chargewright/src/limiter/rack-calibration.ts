@@ -1,6 +1,6 @@
 import { ChargewrightError, fromSi, type Quantity, write } from "@chargewright/quantities";
 import { monotoneCubic } from "../numerics/monotone-cubic.ts";
-import { expectKind, expectWithin } from "./expect.ts";
+import { expectKind, expectWithin } from "../relation/expect.ts";
 
 /** One measured point: where the rack stood, and the fuel that the pump gave there. */
 export interface RackPoint {
