@@ -1,9 +1,8 @@
 import { degC, K } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
-import { fireCaution, meltingCaution } from "./shared-inputs.ts";
+import { EXHAUST_LIMIT, exhaustLimit, fireCaution, meltingCaution } from "./shared-inputs.ts";
 
 const ALLOWANCE = 90;
-const EXHAUST_LIMIT = 600;
 
 /**
  * Margin of an exhaust temperature, measured or estimated, to a chosen limit.
@@ -32,19 +31,9 @@ export const exhaustLimitMargin = /* @__PURE__ */ relation({
       example: "440 ± 5 °C",
     },
     exhaustLimit: {
-      symbol: "T_lim",
-      unit: degC,
+      ...exhaustLimit,
       meaning: "temperature that the exhaust must not exceed",
       range: [100, 1200],
-      default: {
-        value: EXHAUST_LIMIT,
-        because: "common practice for a light-alloy piston without oil cooling, from memory",
-      },
-      presets: {
-        "warning, light-alloy piston": { value: 600, because: "common practice, from memory; no published limit" },
-        "stop, light-alloy piston": { value: 650, because: "common practice, from memory; no published limit" },
-      },
-      example: "600 °C",
     },
     allowance: {
       symbol: "Delta_a",

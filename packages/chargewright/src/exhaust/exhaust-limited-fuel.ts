@@ -1,10 +1,13 @@
-import { degC, gPerS, one } from "@chargewright/quantities";
+import { gPerS, one } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
 import {
   airMassFlow,
   BAND,
+  band,
+  EXHAUST_LIMIT,
   EXHAUST_SHARE,
   emissionCaution,
+  exhaustLimit,
   exhaustShare,
   HEAT_CAPACITY_KJ,
   HEATING_VALUE_MJ,
@@ -15,8 +18,6 @@ import {
   meltingCaution,
   modelError,
 } from "./shared-inputs.ts";
-
-const EXHAUST_LIMIT = 600;
 
 interface Temperatures {
   readonly exhaustLimit: number;
@@ -51,21 +52,7 @@ export const exhaustLimitedFuel = /* @__PURE__ */ relation({
   inputs: {
     airMassFlow,
     intakeTemperature,
-    exhaustLimit: {
-      symbol: "T_lim",
-      unit: degC,
-      meaning: "temperature that the exhaust gas must not exceed at the port",
-      range: [150, 1000],
-      default: {
-        value: EXHAUST_LIMIT,
-        because: "common practice for a light-alloy piston without oil cooling, from memory",
-      },
-      presets: {
-        "warning, light-alloy piston": { value: 600, because: "common practice, from memory; no published limit" },
-        "stop, light-alloy piston": { value: 650, because: "common practice, from memory; no published limit" },
-      },
-      example: "600 °C",
-    },
+    exhaustLimit,
     heatingValue,
     exhaustShare,
     heatCapacity,
@@ -75,9 +62,7 @@ export const exhaustLimitedFuel = /* @__PURE__ */ relation({
     fuelMassFlow: { symbol: "q_f", unit: gPerS, meaning: "most fuel within the limit" },
     airFuelRatio: { symbol: "AFR", unit: one, meaning: "air-fuel ratio by mass at that fuel" },
   },
-  constants: {
-    B: { value: 2 * BAND, unit: "K", meaning: "two standard deviations of the model's band" },
-  },
+  constants: { B: band },
   equations: ["AFR = f_ex * H_u / (c_p * (T_lim - T_i - Delta_m - B)) - 1", "q_f = q_a / AFR"],
   sources: ["cantera-3-2-0", "afdc-fuel-properties"],
   assumes: [

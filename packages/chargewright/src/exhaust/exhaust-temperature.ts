@@ -2,6 +2,7 @@ import { degC, one } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
 import {
   BAND,
+  band,
   EXHAUST_SHARE,
   exhaustShare,
   fireCaution,
@@ -58,9 +59,7 @@ export const exhaustTemperature = /* @__PURE__ */ relation({
       meaning: "the same with two standard deviations of the model's band on top: what to hold against a limit",
     },
   },
-  constants: {
-    B: { value: 2 * BAND, unit: "K", meaning: "two standard deviations of the model's band" },
-  },
+  constants: { B: band },
   equations: ["T_ex = T_i + f_ex * H_u / ((AFR + 1) * c_p) + Delta_m", "T_c = T_ex + B"],
   sources: ["cantera-3-2-0", "afdc-fuel-properties"],
   assumes: [

@@ -1,5 +1,5 @@
 import { degC, gPerS, K, kJPerKgK, MJPerKg, one } from "@chargewright/quantities";
-import type { InputDeclaration } from "../relation/declaration.ts";
+import type { ConstantDeclaration, InputDeclaration } from "../relation/declaration.ts";
 
 /** In MJ/kg. */
 export const HEATING_VALUE_MJ = 42.7;
@@ -7,6 +7,8 @@ export const EXHAUST_SHARE = 0.26;
 /** In kJ/(kg K). */
 export const HEAT_CAPACITY_KJ = 1.1;
 export const MODEL_ERROR = 0;
+/** In °C. */
+export const EXHAUST_LIMIT = 600;
 /** One standard deviation of the model, in K. */
 export const BAND = 50;
 // A rectangular distribution of that standard deviation.
@@ -26,6 +28,22 @@ export const intakeTemperature = {
   meaning: "temperature of the charge into the cylinder",
   range: [-40, 250],
   example: "38 ± 1.5 °C",
+} as const satisfies InputDeclaration<"temperature">;
+
+export const exhaustLimit = {
+  symbol: "T_lim",
+  unit: degC,
+  meaning: "temperature that the exhaust gas must not exceed at the port",
+  range: [150, 1000],
+  default: {
+    value: EXHAUST_LIMIT,
+    because: "common practice for a light-alloy piston without oil cooling, from memory",
+  },
+  presets: {
+    "warning, light-alloy piston": { value: 600, because: "common practice, from memory; no published limit" },
+    "stop, light-alloy piston": { value: 650, because: "common practice, from memory; no published limit" },
+  },
+  example: "600 °C",
 } as const satisfies InputDeclaration<"temperature">;
 
 export const heatingValue = {
@@ -88,6 +106,13 @@ export const modelError = {
   },
   example: "0 ± 50 K",
 } as const satisfies InputDeclaration<"temperatureDifference">;
+
+/** How much is added to an estimate, or taken off a limit, to be cautious. */
+export const band = {
+  value: 2 * BAND,
+  unit: "K",
+  meaning: "two standard deviations of the model's band",
+} as const satisfies ConstantDeclaration;
 
 /** What every number about exhaust heat must carry. */
 export const meltingCaution =

@@ -1,8 +1,8 @@
 import { mgPerStroke, mm, one, percent } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
+import { BACKLASH_MM, backlash, stepLength } from "./shared-inputs.ts";
 
 const STEP_ERROR = 0.05;
-const BACKLASH_MM = 0.1;
 
 /**
  * What one step of the actuator is in fuel, and what its position error is.
@@ -23,7 +23,7 @@ export const actuatorFuelResolution = /* @__PURE__ */ relation({
   summary:
     "Milligrams per stroke for one step, and how far out the fuel can be. Backlash beats step size by far: spring the linkage to one side.",
   inputs: {
-    stepLength: { symbol: "s", unit: mm, meaning: "travel of a full step", range: [0.0001, 2], example: "0.0254 mm" },
+    stepLength: { ...stepLength, meaning: "travel of a full step", range: [0.0001, 2] },
     fuelSpan: {
       symbol: "Delta_q",
       unit: mgPerStroke,
@@ -59,16 +59,11 @@ export const actuatorFuelResolution = /* @__PURE__ */ relation({
       example: "5 %",
     },
     backlash: {
-      symbol: "b",
-      unit: mm,
-      meaning: "free play between nut and rack",
-      range: [0, 2],
+      ...backlash,
       default: {
-        value: BACKLASH_MM,
-        spread: [0.05, 0.2],
+        ...backlash.default,
         because: "an ordinary nut, from memory: measure it; a spring that always pulls one way takes it out",
       },
-      example: "0.1 mm",
     },
   },
   outputs: {

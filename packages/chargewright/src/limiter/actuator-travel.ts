@@ -1,5 +1,6 @@
 import { mm, one } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
+import { stepLength } from "./shared-inputs.ts";
 
 /**
  * Travel of an actuator from a number of steps.
@@ -15,7 +16,7 @@ export const actuatorTravel = /* @__PURE__ */ relation({
   summary: "What a count of steps amounts to. Counts are not positions: a stepper that has stalled has counted on.",
   inputs: {
     steps: { symbol: "N", unit: one, meaning: "steps commanded, a whole number", range: [1, 200000], example: "220" },
-    stepLength: { symbol: "s", unit: mm, meaning: "travel of one step", range: [0.0001, 2], example: "0.0254 mm" },
+    stepLength: { ...stepLength, range: [0.0001, 2] },
   },
   outputs: { travel: { symbol: "x", unit: mm, meaning: "travel, if no step is lost" } },
   equations: ["x = N * s"],

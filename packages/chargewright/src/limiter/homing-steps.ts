@@ -1,7 +1,7 @@
 import { mm, one, second, stepsPerS } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
+import { BACKLASH_MM, backlash, stepLength } from "./shared-inputs.ts";
 
-const BACKLASH_MM = 0.1;
 const MARGIN = 0.1;
 const CYCLE = 4;
 
@@ -25,7 +25,7 @@ export const homingSteps = /* @__PURE__ */ relation({
     "How many steps to drive into the home stop when nobody knows where the rack stands. Home towards least fuel, slowly, always from the same side.",
   inputs: {
     travel: { symbol: "L", unit: mm, meaning: "travel between the two stops", range: [0.5, 200], example: "5.588 mm" },
-    stepLength: { symbol: "s", unit: mm, meaning: "travel of one step", range: [0.0007, 2], example: "0.0254 mm" },
+    stepLength,
     homingSpeed: {
       symbol: "f",
       unit: stepsPerS,
@@ -33,14 +33,7 @@ export const homingSteps = /* @__PURE__ */ relation({
       range: [1, 5000],
       example: "50 steps/s",
     },
-    backlash: {
-      symbol: "b",
-      unit: mm,
-      meaning: "free play between nut and rack",
-      range: [0, 2],
-      default: { value: BACKLASH_MM, spread: [0.05, 0.2], because: "an ordinary nut, from memory: measure it" },
-      example: "0.1 mm",
-    },
+    backlash,
     margin: {
       symbol: "m",
       unit: one,

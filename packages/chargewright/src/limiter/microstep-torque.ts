@@ -1,5 +1,6 @@
 import { mNm, one } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
+import { pi } from "./shared-inputs.ts";
 
 /**
  * Torque that the first microstep brings, and how many must be given before friction lets the rotor move.
@@ -37,7 +38,7 @@ export const microstepTorque = /* @__PURE__ */ relation({
     firstStepTorque: { symbol: "T_1", unit: mNm, meaning: "torque of the first microstep" },
     deadMicrosteps: { symbol: "N_d", unit: one, meaning: "microsteps given before the rotor moves" },
   },
-  constants: { pi: { value: Math.PI, unit: "", meaning: "ratio of circumference to diameter" } },
+  constants: { pi },
   equations: ["k = sin(pi / (2 * N))", "T_1 = k * T_h", "N_d = 2 * N * asin(T_f / T_h) / pi"],
   sources: ["microstep-table"],
   assumes: ["Torque follows the sine of the electrical angle, and the driver's currents are true to theirs."],

@@ -1,9 +1,8 @@
-import { mNm, N, one } from "@chargewright/quantities";
+import { mNm, N } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
-import { COLLAR_DIAMETER_MM, COLLAR_FRICTION, FLANK_ANGLE_DEG, restInputs, threadInputs } from "./screw-inputs.ts";
+import { restInputs, roomToTurn, threadFriction, threadInputs } from "./screw-inputs.ts";
 import { screwRaisingTorque } from "./screw-raising-torque.ts";
-
-const FRICTION = 0.15;
+import { pi } from "./shared-inputs.ts";
 
 /**
  * Force that a motor's torque gives through a screw; undoes `screwRaisingTorque`.
@@ -29,29 +28,15 @@ export const screwForce = /* @__PURE__ */ relation({
       example: "60 mN·m",
     },
     ...threadInputs,
-    friction: {
-      symbol: "f",
-      unit: one,
-      meaning: "coefficient of friction of the thread",
-      range: [0.02, 0.5],
-      default: { value: FRICTION, spread: [0.1, 0.25], because: "dry brass or printed nut on steel, common practice" },
-      example: "0.15 ± 0.04",
-    },
+    friction: threadFriction,
     ...restInputs,
   },
   outputs: { force: { symbol: "F", unit: N, meaning: "force along the screw" } },
-  constants: { pi: { value: Math.PI, unit: "", meaning: "ratio of circumference to diameter" } },
+  constants: { pi },
   equations: ["F = T / (d_m / 2 * (l + pi * f * d_m / cos(alpha)) / (pi * d_m - f * l / cos(alpha)) + f_c * d_c / 2)"],
   sources: ["budynas-nisbett-power-screws"],
   assumes: ["The torque is what the motor has left at its speed, not its holding torque."],
-  requires: [
-    {
-      inputs: ["friction", "lead", "meanDiameter", "flankAngle"],
-      says: "lead and friction must leave room to turn: friction times lead below 90 % of the thread's circumference times the cosine of the flank angle",
-      holds: ({ friction, lead, meanDiameter, flankAngle }) =>
-        friction * lead <= 0.9 * Math.PI * meanDiameter * Math.cos(flankAngle),
-    },
-  ],
+  requires: [roomToTurn],
   valid: [
     {
       what: "friction",
@@ -62,24 +47,8 @@ export const screwForce = /* @__PURE__ */ relation({
     },
   ],
   cautions: ["Check the force at stall against what rack, linkage and stops can bear, and limit the current to suit."],
-  compute: ({
-    torque,
-    meanDiameter,
-    lead,
-    friction = FRICTION,
-    flankAngle = (FLANK_ANGLE_DEG * Math.PI) / 180,
-    collarDiameter = COLLAR_DIAMETER_MM / 1000,
-    collarFriction = COLLAR_FRICTION,
-  }) => {
-    const perForce = screwRaisingTorque.si({
-      force: 1,
-      meanDiameter,
-      lead,
-      friction,
-      flankAngle,
-      collarDiameter,
-      collarFriction,
-    });
-    return { force: torque / perForce.torque };
+  compute: ({ torque, meanDiameter, lead, friction, flankAngle, collarDiameter, collarFriction }) => {
+    const perForce = { force: 1, meanDiameter, lead, friction, flankAngle, collarDiameter, collarFriction };
+    return { force: torque / screwRaisingTorque.si(perForce).torque };
   },
 });

@@ -1,5 +1,6 @@
 import { deg, mm, N, one } from "@chargewright/quantities";
 
+export const FRICTION = 0.15;
 export const FLANK_ANGLE_DEG = 30;
 export const COLLAR_DIAMETER_MM = 0;
 export const COLLAR_FRICTION = 0.15;
@@ -17,6 +18,15 @@ export const threadInputs = {
     example: "5.351 mm",
   },
   lead: { symbol: "l", unit: mm, meaning: "travel of the nut in one turn", range: [0.1, 50], example: "1 mm" },
+} as const;
+
+export const threadFriction = {
+  symbol: "f",
+  unit: one,
+  meaning: "coefficient of friction of the thread",
+  range: [0.02, 0.5],
+  default: { value: FRICTION, spread: [0.1, 0.25], because: "dry brass or printed nut on steel, common practice" },
+  example: "0.15 ± 0.04",
 } as const;
 
 export const restInputs = {
@@ -52,4 +62,28 @@ export const restInputs = {
     },
     example: "0.15",
   },
+} as const;
+
+interface Thread {
+  readonly friction: number;
+  readonly lead: number;
+  readonly meanDiameter: number;
+  readonly flankAngle: number;
+}
+
+/** That a torque can drive the screw at all. */
+export const roomToTurn = {
+  inputs: ["friction", "lead", "meanDiameter", "flankAngle"],
+  says: "lead and friction must leave room to turn: friction times lead below 90 % of the thread's circumference times the cosine of the flank angle",
+  holds: ({ friction, lead, meanDiameter, flankAngle }: Thread) =>
+    friction * lead <= 0.9 * Math.PI * meanDiameter * Math.cos(flankAngle),
+} as const;
+
+/** How far the thread is from letting go; why that matters differs with the direction. */
+export const lockingMargin = {
+  what: "friction over the friction from which the thread locks",
+  of: ({ friction, lead, meanDiameter, flankAngle }: Thread) =>
+    (friction * Math.PI * meanDiameter) / (lead * Math.cos(flankAngle)),
+  range: [1.5, 100],
+  unit: "",
 } as const;

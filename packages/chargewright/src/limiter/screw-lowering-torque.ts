@@ -5,11 +5,14 @@ import {
   COLLAR_FRICTION,
   FLANK_ANGLE_DEG,
   loadInput,
+  lockingMargin,
   restInputs,
+  threadFriction,
   threadInputs,
 } from "./screw-inputs.ts";
+import { pi } from "./shared-inputs.ts";
 
-const FRICTION = 0.1;
+const LEAST_FRICTION = 0.1;
 
 /**
  * Torque to drive a screw along with its load, where thread and collar together hold it.
@@ -31,13 +34,10 @@ export const screwLoweringTorque = /* @__PURE__ */ relation({
     ...loadInput,
     ...threadInputs,
     friction: {
-      symbol: "f",
-      unit: one,
-      meaning: "coefficient of friction of the thread",
-      range: [0.02, 0.5],
+      ...threadFriction,
       default: {
-        value: FRICTION,
-        spread: [0.1, 0.25],
+        ...threadFriction.default,
+        value: LEAST_FRICTION,
         because: "the low end for a brass or printed nut on steel, common practice; oil lowers it further",
       },
       example: "0.10",
@@ -48,7 +48,7 @@ export const screwLoweringTorque = /* @__PURE__ */ relation({
     torque: { symbol: "T", unit: mNm, meaning: "torque to drive the screw along with the force" },
     lockingRatio: { symbol: "S", unit: one, meaning: "thread friction over the friction from which the thread locks" },
   },
-  constants: { pi: { value: Math.PI, unit: "", meaning: "ratio of circumference to diameter" } },
+  constants: { pi },
   equations: [
     "T = F * (d_m / 2 * (pi * f * d_m / cos(alpha) - l) / (pi * d_m + f * l / cos(alpha)) + f_c * d_c / 2)",
     "S = f * pi * d_m / (l * cos(alpha))",
@@ -64,11 +64,7 @@ export const screwLoweringTorque = /* @__PURE__ */ relation({
   ],
   valid: [
     {
-      what: "friction over the friction from which the thread locks",
-      of: ({ friction, lead, meanDiameter, flankAngle }) =>
-        (friction * Math.PI * meanDiameter) / (lead * Math.cos(flankAngle)),
-      range: [1.5, 100],
-      unit: "",
+      ...lockingMargin,
       because:
         "judgement on the margin: vibration lowers friction; below 1 the torque of the thread alone is negative and only the collar holds",
     },
@@ -80,7 +76,7 @@ export const screwLoweringTorque = /* @__PURE__ */ relation({
     force,
     meanDiameter,
     lead,
-    friction = FRICTION,
+    friction = LEAST_FRICTION,
     flankAngle = (FLANK_ANGLE_DEG * Math.PI) / 180,
     collarDiameter = COLLAR_DIAMETER_MM / 1000,
     collarFriction = COLLAR_FRICTION,

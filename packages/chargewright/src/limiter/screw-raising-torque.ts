@@ -4,12 +4,15 @@ import {
   COLLAR_DIAMETER_MM,
   COLLAR_FRICTION,
   FLANK_ANGLE_DEG,
+  FRICTION,
   loadInput,
+  lockingMargin,
   restInputs,
+  roomToTurn,
+  threadFriction,
   threadInputs,
 } from "./screw-inputs.ts";
-
-const FRICTION = 0.15;
+import { pi } from "./shared-inputs.ts";
 
 /**
  * Torque to drive a screw against its load, its efficiency, and whether it locks by itself.
@@ -33,16 +36,11 @@ export const screwRaisingTorque = /* @__PURE__ */ relation({
     ...loadInput,
     ...threadInputs,
     friction: {
-      symbol: "f",
-      unit: one,
-      meaning: "coefficient of friction of the thread",
-      range: [0.02, 0.5],
+      ...threadFriction,
       default: {
-        value: FRICTION,
-        spread: [0.1, 0.25],
+        ...threadFriction.default,
         because: "dry brass or printed nut on steel, common practice; take the high end for the torque",
       },
-      example: "0.15 ± 0.04",
     },
     ...restInputs,
   },
@@ -52,7 +50,7 @@ export const screwRaisingTorque = /* @__PURE__ */ relation({
     frictionToLock: { symbol: "f_l", unit: one, meaning: "friction from which the thread locks by itself" },
     lockingRatio: { symbol: "S", unit: one, meaning: "friction over the friction from which it locks" },
   },
-  constants: { pi: { value: Math.PI, unit: "", meaning: "ratio of circumference to diameter" } },
+  constants: { pi },
   equations: [
     "T = F * (d_m / 2 * (l + pi * f * d_m / cos(alpha)) / (pi * d_m - f * l / cos(alpha)) + f_c * d_c / 2)",
     "eta = F * l / (2 * pi * T)",
@@ -64,21 +62,10 @@ export const screwRaisingTorque = /* @__PURE__ */ relation({
     "Friction independent of speed and load; nut and screw in line.",
     "The slope of the flank along the thread is neglected beside its angle, as in the handbook.",
   ],
-  requires: [
-    {
-      inputs: ["friction", "lead", "meanDiameter", "flankAngle"],
-      says: "lead and friction must leave room to turn: friction times lead below 90 % of the thread's circumference times the cosine of the flank angle",
-      holds: ({ friction, lead, meanDiameter, flankAngle }) =>
-        friction * lead <= 0.9 * Math.PI * meanDiameter * Math.cos(flankAngle),
-    },
-  ],
+  requires: [roomToTurn],
   valid: [
     {
-      what: "friction over the friction from which the thread locks",
-      of: ({ friction, lead, meanDiameter, flankAngle }) =>
-        (friction * Math.PI * meanDiameter) / (lead * Math.cos(flankAngle)),
-      range: [1.5, 100],
-      unit: "",
+      ...lockingMargin,
       because:
         "judgement on the margin: vibration lowers friction, and below 1 the load drives the screw back without the collar",
     },

@@ -1,5 +1,6 @@
 import { mm, one } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
+import { stepLength } from "./shared-inputs.ts";
 
 const HOME_MM = 0;
 
@@ -22,7 +23,7 @@ export const stepsFromHome = /* @__PURE__ */ relation({
   summary: "The count to command: cut its fraction off, towards less fuel. Home must be the stop of least fuel.",
   inputs: {
     position: { symbol: "x", unit: mm, meaning: "wanted position", range: [0, 200], example: "4.20 mm" },
-    stepLength: { symbol: "s", unit: mm, meaning: "travel of one step", range: [0.0007, 2], example: "0.0254 mm" },
+    stepLength,
     homePosition: {
       symbol: "x_h",
       unit: mm,
