@@ -6,7 +6,6 @@ import {
   hotCaution,
   inletPressure,
   inletTemperature,
-  kappaStep,
   LOSS_PRESSURE_KPA,
   LOSS_SHARE_TO_AIR,
   lossPressure,
@@ -16,6 +15,7 @@ import {
   usualVolumetricEfficiency,
   volumetricEfficiency,
 } from "./shared-inputs.ts";
+import { kappaStep } from "./shared-results.ts";
 
 /**
  * Discharge temperature of a blower without internal compression, and the efficiency that goes with it.

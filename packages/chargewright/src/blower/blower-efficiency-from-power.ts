@@ -1,7 +1,8 @@
 import { kW, litrePerS, one } from "@chargewright/quantities";
 import { KAPPA, ratioOfSpecificHeats } from "../air/constants.ts";
 import { relation } from "../relation/relation.ts";
-import { clearRise, dischargePressure, driveCaution, inletPressure, kappaStep, singleStage } from "./shared-inputs.ts";
+import { clearRise, dischargePressure, driveCaution, inletPressure, singleStage } from "./shared-inputs.ts";
+import { kappaStep } from "./shared-results.ts";
 
 /**
  * Overall efficiency of a blower from the air it delivers and the power it takes.

@@ -8,9 +8,9 @@ import {
   hotCaution,
   inletPressure,
   inletTemperature,
-  kappaStep,
   singleStage,
 } from "./shared-inputs.ts";
+import { kappaStep } from "./shared-results.ts";
 
 /**
  * Efficiency of a blower from its measured temperatures, held against the ceiling that no such machine exceeds.

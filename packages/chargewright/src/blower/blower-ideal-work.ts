@@ -8,9 +8,9 @@ import {
   displacement,
   hotCaution,
   inletPressure,
-  kappaStep,
   singleStage,
 } from "./shared-inputs.ts";
+import { kappaStep } from "./shared-results.ts";
 
 /**
  * Work of an ideal Roots-type blower per revolution, beside the isentropic work for the same air.

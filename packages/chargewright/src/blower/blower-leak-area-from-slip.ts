@@ -1,8 +1,9 @@
-import { kPa, mm2, one, rpm } from "@chargewright/quantities";
+import { kPa, rpm } from "@chargewright/quantities";
 import { dryAirGasConstant, ratioOfSpecificHeats } from "../air/constants.ts";
 import { relation } from "../relation/relation.ts";
 import { leakVolumeFlow } from "./clearance-flow.ts";
-import { displacement, inletPressure, inletTemperature, kappaStep } from "./shared-inputs.ts";
+import { displacement, inletPressure, inletTemperature } from "./shared-inputs.ts";
+import { kappaStep, leakOutputs } from "./shared-results.ts";
 
 const TEST_DIFFERENCE_KPA = 6.894757293168361;
 
@@ -42,14 +43,7 @@ export const blowerLeakAreaFromSlip = /* @__PURE__ */ relation({
     inletPressure: { ...inletPressure, range: [50, 150], example: "14.7 psi absolute" },
     inletTemperature: { ...inletTemperature, example: "68 °F" },
   },
-  outputs: {
-    leakArea: { symbol: "A_L", unit: mm2, meaning: "effective leak area of all clearances together" },
-    leakCoefficient: {
-      symbol: "lambda",
-      unit: one,
-      meaning: "leak coefficient: leak area over the two-thirds power of the displacement per revolution",
-    },
-  },
+  outputs: leakOutputs,
   constants: { gamma: ratioOfSpecificHeats, R_d: dryAirGasConstant },
   steps: {
     kappa: kappaStep,

@@ -1,4 +1,4 @@
-import { mm2, one } from "@chargewright/quantities";
+import { one } from "@chargewright/quantities";
 import { dryAirGasConstant, ratioOfSpecificHeats } from "../air/constants.ts";
 import { relation } from "../relation/relation.ts";
 import { leakVolumeFlow } from "./clearance-flow.ts";
@@ -11,9 +11,9 @@ import {
   driveCaution,
   handbookDifference,
   inletPressure,
-  kappaStep,
   usualVolumetricEfficiency,
 } from "./shared-inputs.ts";
+import { kappaStep, leakOutputs } from "./shared-results.ts";
 
 /**
  * Effective leak area of a blower from one measured operating point, and the leak coefficient that predictions take.
@@ -48,14 +48,7 @@ export const blowerLeakArea = /* @__PURE__ */ relation({
       example: "0.78 ± 0.03",
     },
   },
-  outputs: {
-    leakArea: { symbol: "A_L", unit: mm2, meaning: "effective leak area of all clearances together" },
-    leakCoefficient: {
-      symbol: "lambda",
-      unit: one,
-      meaning: "leak coefficient: leak area over the two-thirds power of the displacement per revolution",
-    },
-  },
+  outputs: leakOutputs,
   constants: { gamma: ratioOfSpecificHeats, R_d: dryAirGasConstant },
   steps: {
     kappa: kappaStep,

@@ -1,4 +1,4 @@
-import { gPerS, m3PerS, one, rpm } from "@chargewright/quantities";
+import { gPerS, one, rpm } from "@chargewright/quantities";
 import { dryAirGasConstant, R_DRY_AIR, ratioOfSpecificHeats } from "../air/constants.ts";
 import type { SiInputs } from "../relation/declaration.ts";
 import { relation } from "../relation/relation.ts";
@@ -12,10 +12,10 @@ import {
   displacement,
   handbookDifference,
   inletPressure,
-  kappaStep,
   LEAK_COEFFICIENT,
   leakCoefficient,
 } from "./shared-inputs.ts";
+import { clearanceEquations, kappaStep, leakFlowOutput, volumetricEfficiencyOutput } from "./shared-results.ts";
 
 const inputs = {
   displacement,
@@ -63,18 +63,10 @@ export const blowerLeakage = /* @__PURE__ */ relation({
   inputs,
   outputs: {
     flowFunction: { symbol: "psi", unit: one, meaning: "flow function of an ideal nozzle; 0.6847 when choked" },
-    leakFlow: {
-      symbol: "q_L",
-      unit: m3PerS,
-      meaning: "volume that leaks back per time, at inlet pressure and discharge temperature",
-    },
+    leakFlow: leakFlowOutput,
     leakMassFlow: { symbol: "q_mL", unit: gPerS, meaning: "mass of air that leaks back per time" },
     slipSpeed: { symbol: "n_L", unit: rpm, meaning: "slip: the speed that only makes good the leak" },
-    volumetricEfficiency: {
-      symbol: "eta_v",
-      unit: one,
-      meaning: "volumetric efficiency: delivered over swept volume, at inlet density",
-    },
+    volumetricEfficiency: volumetricEfficiencyOutput,
   },
   constants: { gamma: ratioOfSpecificHeats, R_d: dryAirGasConstant },
   steps: {
@@ -83,10 +75,7 @@ export const blowerLeakage = /* @__PURE__ */ relation({
     x: { unit: "", meaning: "pressure ratio across the clearance, no smaller than the critical one" },
   },
   equations: [
-    "kappa = (gamma - 1) / gamma",
-    "A_L = lambda * V_rev^(2 / 3)",
-    "x = max(p_1 / p_2, (2 / (gamma + 1))^(1 / kappa))",
-    "psi = x^(1 / gamma) * sqrt(2 / kappa * (1 - x^kappa))",
+    ...clearanceEquations,
     "q_L = A_L * p_2 / p_1 * psi * sqrt(R_d * T_2)",
     "q_mL = q_L * p_1 / (R_d * T_2)",
     "n_L = q_L / V_rev",

@@ -11,7 +11,6 @@ import {
   hotCaution,
   inletPressure,
   inletTemperature,
-  kappaStep,
   LEAK_COEFFICIENT,
   LOSS_PRESSURE_KPA,
   LOSS_SHARE_TO_AIR,
@@ -20,6 +19,7 @@ import {
   lossShareToAir,
   singleStage,
 } from "./shared-inputs.ts";
+import { clearanceEquations, clearanceSteps } from "./shared-results.ts";
 
 /**
  * The least speed at which a blower can hold a discharge pressure and still deliver.
@@ -57,17 +57,12 @@ export const blowerLeastSpeed = /* @__PURE__ */ relation({
   },
   constants: { gamma: ratioOfSpecificHeats, R_d: dryAirGasConstant },
   steps: {
-    kappa: kappaStep,
-    A_L: { unit: "m²", meaning: "effective leak area" },
-    x: { unit: "", meaning: "pressure ratio across the clearances, no smaller than the critical one" },
+    ...clearanceSteps,
     psi: { unit: "", meaning: "flow function of the clearances" },
     H: { unit: "", meaning: "relative temperature rise of the air if nothing leaked" },
   },
   equations: [
-    "kappa = (gamma - 1) / gamma",
-    "A_L = lambda * V_rev^(2 / 3)",
-    "x = max(p_1 / p_2, (2 / (gamma + 1))^(1 / kappa))",
-    "psi = x^(1 / gamma) * sqrt(2 / kappa * (1 - x^kappa))",
+    ...clearanceEquations,
     "H = kappa * (p_2 - p_1 + phi * p_loss) / p_1",
     "eta_v = 2 * H / (3 * H + sqrt(H * (9 * H + 8)))",
     "T_2 = T_1 * (1 + H / eta_v)",

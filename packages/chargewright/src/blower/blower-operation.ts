@@ -14,7 +14,6 @@ import {
   hotCaution,
   inletPressure,
   inletTemperature,
-  kappaStep,
   LEAK_COEFFICIENT,
   LOSS_SHARE_TO_AIR,
   leakCoefficient,
@@ -29,6 +28,7 @@ import {
   steadyLoss,
   usualBlowerSpeed,
 } from "./shared-inputs.ts";
+import { clearanceEquations, clearanceSteps, volumetricEfficiencyOutput } from "./shared-results.ts";
 
 const inputs = {
   displacement,
@@ -100,11 +100,7 @@ export const blowerOperation = /* @__PURE__ */ relation({
   inputs,
   outputs: {
     flowFunction: { symbol: "psi", unit: one, meaning: "flow function of the clearances; 0.6847 when choked" },
-    volumetricEfficiency: {
-      symbol: "eta_v",
-      unit: one,
-      meaning: "volumetric efficiency: delivered over swept volume, at inlet density",
-    },
+    volumetricEfficiency: volumetricEfficiencyOutput,
     dischargeTemperature: { symbol: "T_2", unit: degC, meaning: "temperature of the delivered air" },
     massFlow: { symbol: "q_m", unit: gPerS, meaning: "mass of air delivered per time" },
     shaftPower: { symbol: "P_b", unit: kW, meaning: "power at the blower shaft" },
@@ -112,16 +108,11 @@ export const blowerOperation = /* @__PURE__ */ relation({
   },
   constants: { gamma: ratioOfSpecificHeats, R_d: dryAirGasConstant, pi },
   steps: {
-    kappa: kappaStep,
-    A_L: { unit: "m²", meaning: "effective leak area" },
-    x: { unit: "", meaning: "pressure ratio across the clearances, no smaller than the critical one" },
+    ...clearanceSteps,
     p_loss: { unit: "Pa", meaning: "losses as an equivalent pressure difference" },
   },
   equations: [
-    "kappa = (gamma - 1) / gamma",
-    "A_L = lambda * V_rev^(2 / 3)",
-    "x = max(p_1 / p_2, (2 / (gamma + 1))^(1 / kappa))",
-    "psi = x^(1 / gamma) * sqrt(2 / kappa * (1 - x^kappa))",
+    ...clearanceEquations,
     "p_loss = p_a + p_b * (n_b / n_ref)^2",
     "eta_v = 1 - A_L * p_2 / p_1 * psi * sqrt(R_d * T_1 * (1 + kappa * (p_2 - p_1 + phi * p_loss) / (p_1 * eta_v))) / (V_rev * n_b)",
     "T_2 = T_1 * (1 + kappa * (p_2 - p_1 + phi * p_loss) / (p_1 * eta_v))",

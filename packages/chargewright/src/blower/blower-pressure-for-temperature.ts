@@ -7,7 +7,6 @@ import {
   hotCaution,
   inletPressure,
   inletTemperature,
-  kappaStep,
   LOSS_PRESSURE_KPA,
   LOSS_SHARE_TO_AIR,
   lossPressure,
@@ -15,6 +14,7 @@ import {
   usualVolumetricEfficiency,
   volumetricEfficiency,
 } from "./shared-inputs.ts";
+import { kappaStep } from "./shared-results.ts";
 
 const inputs = {
   temperatureLimit: {

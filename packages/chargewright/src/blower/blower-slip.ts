@@ -1,4 +1,4 @@
-import { kPa, m3PerS, one, rpm } from "@chargewright/quantities";
+import { kPa, m3PerS, rpm } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
 import {
   blowerSpeed,
@@ -8,6 +8,7 @@ import {
   inletTemperature,
   usualBlowerSpeed,
 } from "./shared-inputs.ts";
+import { volumetricEfficiencyOutput } from "./shared-results.ts";
 
 const REFERENCE_DIFFERENCE = 6894.757293168361;
 const REFERENCE_PRESSURE = 14.7 * REFERENCE_DIFFERENCE;
@@ -73,11 +74,7 @@ export const blowerSlip = /* @__PURE__ */ relation({
   outputs: {
     slipSpeed: { symbol: "n_L", unit: rpm, meaning: "slip: the speed that only makes good the leak" },
     volumeFlow: { symbol: "q_V", unit: m3PerS, meaning: "volume delivered per time, at inlet conditions" },
-    volumetricEfficiency: {
-      symbol: "eta_v",
-      unit: one,
-      meaning: "volumetric efficiency: delivered over swept volume, at inlet density",
-    },
+    volumetricEfficiency: volumetricEfficiencyOutput,
   },
   constants: {
     p_r: { value: REFERENCE_DIFFERENCE, unit: "Pa", meaning: "pressure difference of the stated slip, 1 psi" },

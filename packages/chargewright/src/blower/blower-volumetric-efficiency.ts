@@ -1,4 +1,4 @@
-import { gPerS, m3PerS, one } from "@chargewright/quantities";
+import { gPerS, m3PerS } from "@chargewright/quantities";
 import { dryAirGasConstant, R_DRY_AIR } from "../air/constants.ts";
 import { relation } from "../relation/relation.ts";
 import {
@@ -10,6 +10,7 @@ import {
   usualBlowerSpeed,
   usualVolumetricEfficiency,
 } from "./shared-inputs.ts";
+import { volumetricEfficiencyOutput } from "./shared-results.ts";
 
 /**
  * Volumetric efficiency of a blower from a measured air flow.
@@ -39,11 +40,7 @@ export const blowerVolumetricEfficiency = /* @__PURE__ */ relation({
     inletTemperature,
   },
   outputs: {
-    volumetricEfficiency: {
-      symbol: "eta_v",
-      unit: one,
-      meaning: "volumetric efficiency: delivered over swept volume, at inlet density",
-    },
+    volumetricEfficiency: volumetricEfficiencyOutput,
     volumeFlow: { symbol: "q_V", unit: m3PerS, meaning: "volume delivered per time, at inlet conditions" },
     sweptFlow: { symbol: "q_s", unit: m3PerS, meaning: "volume swept per time" },
   },

@@ -1,4 +1,4 @@
-import { degC, gPerS, m3PerS, one, rpm } from "@chargewright/quantities";
+import { degC, gPerS, one, rpm } from "@chargewright/quantities";
 import { dryAirGasConstant, KAPPA, R_DRY_AIR, ratioOfSpecificHeats } from "../air/constants.ts";
 import type { SiInputs } from "../relation/declaration.ts";
 import { relation } from "../relation/relation.ts";
@@ -13,7 +13,6 @@ import {
   handbookDifference,
   inletPressure,
   inletTemperature,
-  kappaStep,
   LEAK_COEFFICIENT,
   LOSS_PRESSURE_KPA,
   LOSS_SHARE_TO_AIR,
@@ -23,6 +22,7 @@ import {
   singleStage,
   usualBlowerSpeed,
 } from "./shared-inputs.ts";
+import { clearanceEquations, clearanceSteps, leakFlowOutput, volumetricEfficiencyOutput } from "./shared-results.ts";
 
 const inputs = {
   massFlow: {
@@ -66,23 +66,13 @@ export const driveRatioForFlow = /* @__PURE__ */ relation({
   outputs: {
     driveRatio: { symbol: "i", unit: one, meaning: "drive ratio, blower speed over engine speed" },
     blowerSpeed: { symbol: "n_b", unit: rpm, meaning: "blower speed" },
-    volumetricEfficiency: {
-      symbol: "eta_v",
-      unit: one,
-      meaning: "volumetric efficiency: delivered over swept volume, at inlet density",
-    },
+    volumetricEfficiency: volumetricEfficiencyOutput,
     dischargeTemperature: { symbol: "T_2", unit: degC, meaning: "temperature of the delivered air" },
-    leakFlow: {
-      symbol: "q_L",
-      unit: m3PerS,
-      meaning: "volume that leaks back per time, at inlet pressure and discharge temperature",
-    },
+    leakFlow: leakFlowOutput,
   },
   constants: { gamma: ratioOfSpecificHeats, R_d: dryAirGasConstant },
   steps: {
-    kappa: kappaStep,
-    A_L: { unit: "m²", meaning: "effective leak area" },
-    x: { unit: "", meaning: "pressure ratio across the clearances, no smaller than the critical one" },
+    ...clearanceSteps,
     psi: { unit: "", meaning: "flow function of the clearances" },
     H: { unit: "", meaning: "relative temperature rise of the air if nothing leaked" },
     q_V: { unit: "m³/s", meaning: "volume delivered per time, at inlet conditions" },
@@ -90,10 +80,7 @@ export const driveRatioForFlow = /* @__PURE__ */ relation({
     q_h: { unit: "m³/s", meaning: "half of the leak that its own heating adds" },
   },
   equations: [
-    "kappa = (gamma - 1) / gamma",
-    "A_L = lambda * V_rev^(2 / 3)",
-    "x = max(p_1 / p_2, (2 / (gamma + 1))^(1 / kappa))",
-    "psi = x^(1 / gamma) * sqrt(2 / kappa * (1 - x^kappa))",
+    ...clearanceEquations,
     "H = kappa * (p_2 - p_1 + phi * p_loss) / p_1",
     "q_V = q_m * R_d * T_1 / p_1",
     "q_c = A_L * p_2 / p_1 * psi * sqrt(R_d * T_1)",

@@ -181,9 +181,6 @@ export const pi = {
   meaning: "circumference of a circle over its diameter",
 } as const satisfies ConstantDeclaration;
 
-/** What `kappa` stands for wherever it is a step. */
-export const kappaStep = { unit: "", meaning: "(gamma - 1)/gamma, the gas constant over the specific heat" };
-
 type Pressures = { readonly inletPressure: number; readonly dischargePressure: number };
 
 /** That there is a rise of pressure at all. */
