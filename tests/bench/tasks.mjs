@@ -9,6 +9,10 @@ const RANKINE = 5 / 9;
 const require = createRequire(import.meta.url);
 const ours = async () => ({ ...(await import("@chargewright/quantities")), ...(await import("chargewright")) });
 
+const POINTS = 60;
+/** How many operations a task counts for; one where it is not named. */
+export const operations = { "operating point of a sweep, SI": POINTS };
+
 /** @type {Record<string, () => ((x: number) => number) | Promise<(x: number) => number>>} */
 export const tasks = {
   "bare formula with conversions": () => (x) => ((x + 14.7) * PSI) / (R * ((70 + x + 459.67) * RANKINE)) / LB_PER_FT3,
@@ -77,12 +81,19 @@ export const tasks = {
 
   "bare density and flow, SI": () => (x) => (((x + 80) * 1000) / (R * (300 + x))) * 0.02,
 
-  "operating point, SI": async () => {
+  // One of sixty along engine speed: the condition is read once, and each point is sought from the one before.
+  "operating point of a sweep, SI": async () => {
     const { build, rpm, sweep } = await demo();
-    return (x) => {
-      const { channels } = sweep(build, { engineSpeed: rpm(2400) }, { engineSpeed: [rpm(2000 + 50 * x)] });
-      return channels.boost.values[0];
-    };
+    const engineSpeed = Array.from({ length: POINTS }, (_, i) => rpm(1200 + 40 * i));
+    const condition = { engineSpeed: rpm(2400) };
+    return () => sweep(build, condition, { engineSpeed }).channels.boost.values[30];
+  },
+
+  // With nothing to begin from, and the condition read anew.
+  "operating point by itself, SI": async () => {
+    const { build, rpm, sweep } = await demo();
+    return (x) =>
+      sweep(build, { engineSpeed: rpm(2400) }, { engineSpeed: [rpm(2000 + 50 * x)] }).channels.boost.values[0];
   },
 
   "60 x 60 map, SI": async () => {

@@ -1,7 +1,7 @@
 import { bracketedRoot } from "../numerics/bracketed-root.ts";
-import { commonRoot, type Start } from "../numerics/common-root.ts";
+import { commonRoot, type Slopes } from "../numerics/common-root.ts";
 import { dipBelowZero } from "../numerics/dip-below-zero.ts";
-import type { SiAirPath, SiBlower, SiSetting } from "./air-path.ts";
+import type { SiAirPath, SiBlower, SiEngine, SiSetting } from "./air-path.ts";
 import { type Delivery, deliver, deliverFrom } from "./delivery.ts";
 import { type Downstream, downstream, engineFlowOf } from "./downstream.ts";
 import { dropOf, type SiStation, station } from "./station.ts";
@@ -35,28 +35,32 @@ export interface NoState {
   readonly engineFlow: number;
 }
 
-/** Where the last state was found, and by what share that was off the one before it: where a search nearby begins. */
-export interface Neighbour {
-  flow?: number;
-  discharge?: number;
-  start?: Start;
+interface Found {
+  readonly flow: number;
+  readonly discharge: number;
+}
+
+/** The states found last in a row of neighbours, newest first: from there the next one is foreseen. */
+export interface Trail {
+  found: readonly Found[];
+  slopes?: Slopes | undefined;
 }
 
 /**
  * The steady state, in which what the blower delivers less what the relief passes is what the engine swallows.
  *
- * Flow and discharge pressure are sought together, from a neighbour where there is one; where that search does not
+ * Flow and discharge pressure are sought together, from where a trail of neighbours leads to; where that search does not
  * arrive, a bracketed one over the discharge pressure decides whether there is a state at all.
  */
-export function airState(path: SiAirPath, setting: SiSetting, neighbour: Neighbour = {}): SiAirState | NoState {
+export function airState(path: SiAirPath, setting: SiSetting, trail: Trail = { found: [] }): SiAirState | NoState {
   const ambient = station(setting.pressure, setting.temperature);
   const { blower } = path;
   if (blower === undefined) return drawn(path, setting, ambient, undefined);
-  return boostedNear(path, blower, setting, ambient, neighbour) ?? searched(path, setting, ambient);
+  return boostedNear(path, blower, setting, ambient, trail) ?? searched(path, setting, ambient);
 }
 
 // Of the flow.
-const BALANCED = 1e-11;
+const BALANCED = 1e-10;
 // Nearer to no rise of pressure the flap around the blower may be open.
 const CLEAR_RISE = 1.01;
 
@@ -66,20 +70,14 @@ function boostedNear(
   blower: SiBlower,
   setting: SiSetting,
   ambient: SiStation,
-  neighbour: Neighbour,
+  trail: Trail,
 ): SiAirState | undefined {
-  const swept = USUAL_SHARE * blower.displacement * blower.driveRatio * setting.engineSpeed;
-  const swallowed = engineFlowOf(path.engine, setting.engineSpeed, ambient) / ambient.density;
   // The unknowns are sought as shares of these.
-  const {
-    flow: nearFlow = swept * ambient.density,
-    discharge: nearDischarge = ambient.pressure * Math.max(swept / swallowed, USUAL_RISE),
-    start = { x: 1, y: 1 },
-  } = neighbour;
+  const near = foreseen(trail.found) ?? usual(path.engine, blower, setting, ambient);
   const root = commonRoot(
     (x, y) => {
-      const flow = x * nearFlow;
-      const discharge = y * nearDischarge;
+      const flow = x * near.flow;
+      const discharge = y * near.discharge;
       const inletPressure = ambient.pressure - dropOf(path.filter, flow, ambient.density);
       if (!(flow > 0 && inletPressure > 0 && discharge > CLEAR_RISE * inletPressure)) return NOWHERE;
       const delivery = deliverFrom(blower, setting, ambient, discharge, inletPressure);
@@ -91,22 +89,43 @@ function boostedNear(
         second: (delivery.flow - behind.reliefFlow - behind.engineFlow) / flow,
       };
     },
-    start,
+    { x: 1, y: 1, slopes: trail.slopes },
     BALANCED,
   );
   if (root?.found.delivery === undefined) return undefined;
   const { x, y, slopes } = root;
   // Where a hot leak runs away a second state lies above the first, at which more pressure is more surplus: none that lasts.
   if (!(slopes[0] * slopes[3] > slopes[1] * slopes[2])) return undefined;
-  // The next state is taken to be off this one as this one was off the last.
-  const steady = neighbour.flow === undefined ? { x: 1, y: 1, slopes } : { x, y, slopes };
-  Object.assign(neighbour, { flow: x * nearFlow, discharge: y * nearDischarge, start: steady });
+  trail.found = [{ flow: x * near.flow, discharge: y * near.discharge }, ...trail.found.slice(0, 2)];
+  trail.slopes = slopes;
   return boosted(ambient, root.found.delivery, root.found.behind);
 }
 
-// The share of the swept volume that blowers deliver, and a rise of pressure above which there is boost: to begin with.
+/** What follows on three numbers, newest first, or fewer, if they went on changing as they did: by shares of themselves. */
+function follows(last: number, before = last, first = (before * before) / last): number {
+  const share = last / before;
+  return share * share * share * first;
+}
+
+function foreseen([last, before, first]: readonly Found[]): Found | undefined {
+  if (last === undefined) return undefined;
+  return {
+    flow: follows(last.flow, before?.flow, first?.flow),
+    discharge: follows(last.discharge, before?.discharge, first?.discharge),
+  };
+}
+
+// The share of the swept volume that blowers deliver, and a rise of pressure above which there is boost.
 const USUAL_SHARE = 0.85;
 const USUAL_RISE = 1.1;
+
+/** What a blower would do without drops and heat: good enough to begin with. */
+function usual(engine: SiEngine, blower: SiBlower, { engineSpeed }: SiSetting, ambient: SiStation): Found {
+  const flow = USUAL_SHARE * blower.displacement * blower.driveRatio * engineSpeed * ambient.density;
+  const rise = Math.max(flow / engineFlowOf(engine, engineSpeed, ambient), USUAL_RISE);
+  return { flow, discharge: ambient.pressure * rise };
+}
+
 const NOWHERE = { first: Number.NaN, second: Number.NaN, delivery: undefined, behind: undefined };
 
 function searched(path: SiAirPath, setting: SiSetting, ambient: SiStation): SiAirState | NoState {

@@ -19,7 +19,7 @@ import { engineAirFlow } from "../engine/engine-air-flow.ts";
 import { smokeLimitedFuel } from "../exhaust/smoke-limited-fuel.ts";
 import { given as show } from "../relation/refuse.ts";
 import { airPathOf, type SiAirPath, settingOf } from "./air-path.ts";
-import { airState, type Neighbour, type SiAirState } from "./air-state.ts";
+import { airState, type SiAirState, type Trail } from "./air-state.ts";
 import { AMBIENT_CELSIUS, type Condition, readCondition, type SiCondition } from "./condition.ts";
 import type { Build } from "./description.ts";
 
@@ -89,9 +89,9 @@ export function sweep(build: Build, condition: Condition, values: SweepValues): 
     values: new Float64Array(rows),
   }));
   const refused: number[] = [];
-  const neighbour: Neighbour = {};
+  const trail: Trail = { found: [] };
   const solveRow = (row: number, { path, si }: At) => {
-    const state = airState(path, settingOf(build, si), neighbour);
+    const state = airState(path, settingOf(build, si), trail);
     if (!("manifold" in state)) {
       refused.push(row);
       return;

@@ -1,4 +1,5 @@
 import { WPerK } from "@chargewright/quantities";
+import { powerOfRatio } from "../numerics/power-of-ratio.ts";
 import { relation } from "../relation/relation.ts";
 import {
   CHARGE_EXPONENT,
@@ -77,5 +78,5 @@ export const coolerConductanceAtFlows = /* @__PURE__ */ relation({
     chargeShare: f_h = CHARGE_SHARE,
     chargeExponent: a_h = CHARGE_EXPONENT,
     coolingExponent: a_c = COOLING_EXPONENT,
-  }) => ({ conductance: UA_0 / (f_h * (m_h / m_h0) ** -a_h + (1 - f_h) * (m_c / m_c0) ** -a_c) }),
+  }) => ({ conductance: UA_0 / (f_h * powerOfRatio(m_h0 / m_h, a_h) + (1 - f_h) * powerOfRatio(m_c0 / m_c, a_c)) }),
 });

@@ -1,4 +1,5 @@
 import { gPerS, kgPerM3, kPa, one, uPaS } from "@chargewright/quantities";
+import { powerOfRatio } from "../numerics/power-of-ratio.ts";
 import { relation } from "../relation/relation.ts";
 
 const FLOW_EXPONENT = 1.8;
@@ -134,6 +135,6 @@ export const corePressureDrop = /* @__PURE__ */ relation({
   }) => {
     // The viscosities are as a rule alike and cancel; a power of one costs as much as any other.
     const viscosityFactor = mu === mu_0 ? 1 : (mu / mu_0) ** (2 - n);
-    return { drop: (testDrop * (flow / testFlow) ** n * testDensity * viscosityFactor) / density };
+    return { drop: (testDrop * powerOfRatio(flow / testFlow, n) * testDensity * viscosityFactor) / density };
   },
 });
