@@ -1,7 +1,7 @@
 import { kPa, m } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
+import { dryAirGasConstant } from "./constants.ts";
 import {
-  dryAirGasConstant,
   earthRadius,
   PRESSURE_EXPONENT,
   STANDARD,
@@ -9,7 +9,7 @@ import {
   standardLapse,
   standardPressure,
   standardTemperature,
-} from "./constants.ts";
+} from "./standard-constants.ts";
 
 /**
  * Pressure altitude: the height at which the standard atmosphere has a pressure.

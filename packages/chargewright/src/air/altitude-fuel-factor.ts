@@ -1,14 +1,8 @@
 import { m, one } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
 import { barometerFromAltitude } from "./barometer-from-altitude.ts";
-import {
-  dryAirGasConstant,
-  earthRadius,
-  STANDARD,
-  standardGravity,
-  standardLapse,
-  standardTemperature,
-} from "./constants.ts";
+import { dryAirGasConstant } from "./constants.ts";
+import { earthRadius, STANDARD, standardGravity, standardLapse, standardTemperature } from "./standard-constants.ts";
 
 /**
  * Fuel factor of a public rule for diesels in thin air: 1 % less per 100 m above 305 m.

@@ -2,7 +2,8 @@ import { degC, m, one } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
 import { barometerFromAltitude } from "./barometer-from-altitude.ts";
 import { chargeMassRatio } from "./charge-mass-ratio.ts";
-import { dryAirGasConstant, earthRadius, standardGravity, standardLapse, standardTemperature } from "./constants.ts";
+import { dryAirGasConstant } from "./constants.ts";
+import { earthRadius, standardGravity, standardLapse, standardTemperature } from "./standard-constants.ts";
 
 const REFERENCE_ALTITUDE = 0;
 const REFERENCE_CELSIUS = 15;

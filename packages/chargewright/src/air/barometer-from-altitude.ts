@@ -1,15 +1,15 @@
 import { degC, kPa, m } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
+import { dryAirGasConstant } from "./constants.ts";
+import { standardAtmosphere } from "./standard-atmosphere.ts";
 import {
-  dryAirGasConstant,
   earthRadius,
   STANDARD,
   standardGravity,
   standardLapse,
   standardPressure,
   standardTemperature,
-} from "./constants.ts";
-import { standardAtmosphere } from "./standard-atmosphere.ts";
+} from "./standard-constants.ts";
 
 /**
  * The barometer to expect at a height on the map, on a standard day.

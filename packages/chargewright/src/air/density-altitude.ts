@@ -1,17 +1,16 @@
 import { kgPerM3, m } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
 import { airDensity } from "./air-density.ts";
+import { dryAirGasConstant, R_DRY_AIR } from "./constants.ts";
+import { barometer, liquidWater, relativeHumidity, temperature } from "./shared-inputs.ts";
 import {
-  dryAirGasConstant,
   PRESSURE_EXPONENT,
-  R_DRY_AIR,
   STANDARD,
   standardGravity,
   standardLapse,
   standardPressure,
   standardTemperature,
-} from "./constants.ts";
-import { barometer, liquidWater, relativeHumidity, temperature } from "./shared-inputs.ts";
+} from "./standard-constants.ts";
 
 const STANDARD_DENSITY = STANDARD.pressure / (R_DRY_AIR * STANDARD.temperature);
 

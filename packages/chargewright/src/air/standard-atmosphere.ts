@@ -1,15 +1,15 @@
 import { degC, kgPerM3, kPa, m } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
 import { airDensity } from "./air-density.ts";
+import { dryAirGasConstant } from "./constants.ts";
 import {
-  dryAirGasConstant,
   PRESSURE_EXPONENT,
   STANDARD,
   standardGravity,
   standardLapse,
   standardPressure,
   standardTemperature,
-} from "./constants.ts";
+} from "./standard-constants.ts";
 
 /**
  * Pressure, temperature and density of the standard atmosphere at a geopotential altitude.

@@ -1,6 +1,7 @@
 import { degC, kPa, m } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
-import { dryAirGasConstant, R_DRY_AIR, STANDARD, standardGravity, standardLapse } from "./constants.ts";
+import { dryAirGasConstant, R_DRY_AIR } from "./constants.ts";
+import { STANDARD, standardGravity, standardLapse } from "./standard-constants.ts";
 
 /**
  * The barometer at the place itself from a sea-level pressure that was reduced with the day's temperature.

@@ -1,14 +1,14 @@
 import { kPa, m, one } from "@chargewright/quantities";
 import { relation } from "../relation/relation.ts";
+import { dryAirGasConstant } from "./constants.ts";
 import {
-  dryAirGasConstant,
   PRESSURE_EXPONENT,
   STANDARD,
   standardGravity,
   standardLapse,
   standardPressure,
   standardTemperature,
-} from "./constants.ts";
+} from "./standard-constants.ts";
 
 const STANDARD_SETTING_KPA = 101.325;
 

@@ -1,6 +1,9 @@
 import { degC, kgPerM3, kPa, litrePerRev, mm, one, rpm } from "@chargewright/quantities";
 import type { Assumption, ConstantDeclaration, InputDeclaration } from "../relation/declaration.ts";
 
+// A property read at load time would keep every input that has this unit in a bundle that uses none of them.
+const differenceKPa = /* @__PURE__ */ (() => kPa.difference)();
+
 const input = <const D extends InputDeclaration>(declared: D): D => declared;
 
 export const LEAK_COEFFICIENT = 0.0045;
@@ -123,7 +126,7 @@ export const leakCoefficient = /* @__PURE__ */ input({
 
 export const lossPressure = /* @__PURE__ */ input({
   symbol: "p_loss",
-  unit: kPa.difference,
+  unit: differenceKPa,
   meaning: "porting and mechanical losses as an equivalent pressure difference",
   range: [0, 100],
   default: {
@@ -145,7 +148,7 @@ export const lossShareToAir = /* @__PURE__ */ input({
 
 export const steadyLoss = /* @__PURE__ */ input({
   symbol: "p_a",
-  unit: kPa.difference,
+  unit: differenceKPa,
   meaning: "loss at any speed (bearings, gears, seals) as an equivalent pressure difference",
   range: [0, 100],
   default: {
@@ -159,7 +162,7 @@ export const steadyLoss = /* @__PURE__ */ input({
 
 export const speedLoss = /* @__PURE__ */ input({
   symbol: "p_b",
-  unit: kPa.difference,
+  unit: differenceKPa,
   meaning: "loss in the ports at the speed n_ref, as an equivalent pressure difference; grows with the square of speed",
   range: [0, 100],
   default: { value: SPEED_LOSS_KPA, spread: [0, 15], because: "judgement; no source measures a small blower" },
