@@ -1,50 +1,58 @@
-import { degC, kPa, one, rpm } from "@chargewright/quantities";
+import { degC, m, one, read, rpm } from "@chargewright/quantities";
 import { readFragment } from "chargewright";
+import { readBuild, solve } from "chargewright/build";
+import description from "chargewright/examples/moorland-two-seater.json";
 import { expect, it } from "vitest";
-import { chargePath } from "./charge-path.ts";
+import { type ChargePathInputs, chargePath } from "./charge-path.ts";
 
-const demo = { engineSpeed: rpm(2800), driveRatio: one(1.45), ambientTemperature: degC(18), boost: kPa(148) };
-const number = (text: string | undefined) => Number.parseFloat(text ?? "");
-const results = (inputs: typeof demo) =>
-  chargePath(inputs).flatMap(({ results }) => results.map(({ text }) => number(text)));
+const demo: ChargePathInputs = {
+  engineSpeed: rpm(2800),
+  driveRatio: one(1.45),
+  ambientTemperature: degC(18),
+  altitude: m(640),
+};
 
-it("goes from the filter to the fuel, each stage with a link that its calculator reads", () => {
-  const stages = chargePath(demo);
+const boostOf = (inputs: ChargePathInputs) => read(chargePath(inputs).sums[0]?.text ?? "", "gaugePressure").si;
+
+it("goes from the air outside to the exhaust, each stage with a link that its calculator reads", () => {
+  const { stages } = chargePath(demo);
   expect(stages.map(({ relation }) => relation.id)).toEqual([
     "air-density",
-    "blower-flow",
-    "blower-discharge-temperature",
+    "blower-operation",
+    "cooler-outlet-forecast",
     "net-density-gain",
+    "engine-air-flow",
     "smoke-limited-fuel",
+    "exhaust-temperature",
   ]);
-  for (const { relation, link } of stages)
-    for (const name of Object.keys(readFragment(link)?.texts ?? {}))
-      expect(Object.keys(relation.inputs)).toContain(name);
+  for (const { relation, link } of stages) {
+    const texts = readFragment(link)?.texts ?? {};
+    expect(Object.keys(texts)).not.toEqual([]);
+    for (const name of Object.keys(texts)) expect(Object.keys(relation.inputs)).toContain(name);
+  }
 });
 
-it("scales delivery and fuel with the drive ratio, and leaves density and temperature", () => {
-  const [density, speed, flow, temperature, gain, fuel, power] = results(demo) as [
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-  ];
-  const doubled = results({ ...demo, driveRatio: one(2.9) });
-  expect(doubled[0]).toBe(density);
-  expect(doubled[1]).toBeCloseTo(2 * speed, 6);
-  expect(doubled[2]).toBeCloseTo(2 * flow, 1);
-  expect(doubled[3]).toBe(temperature);
-  expect(doubled[4]).toBe(gain);
-  expect(doubled[5]).toBeCloseTo(2 * fuel, 2);
-  expect(doubled[6]).toBeCloseTo(2 * power, 1);
+it("is the demo build as solve has it", () => {
+  const { driveRatio, ...condition } = demo;
+  const build = readBuild(description);
+  expect(build.blower?.driveRatio.si).toBe(driveRatio.si);
+  const point = solve(build, condition);
+  expect(boostOf(demo) / point.boost.si).toBeCloseTo(1, 3);
 });
 
-it("loses air on a hot day", () => {
-  const [cold, , coldFlow] = results(demo) as [number, number, number];
-  const [hot, , hotFlow] = results({ ...demo, ambientTemperature: degC(38) }) as [number, number, number];
-  expect(hot / cold).toBeCloseTo(291.15 / 311.15, 3);
-  expect(hotFlow / coldFlow).toBeCloseTo(291.15 / 311.15, 3);
+it("raises the boost with the drive ratio, and lowers it on a mountain", () => {
+  expect(boostOf({ ...demo, driveRatio: one(1.6) })).toBeGreaterThan(boostOf(demo));
+  expect(boostOf({ ...demo, altitude: m(2400) })).toBeLessThan(boostOf(demo));
+});
+
+it("leaves the blower out where its flap stands open, and says no limit is passed that set the fuel", () => {
+  const slow = chargePath({ ...demo, driveRatio: one(0.5) });
+  expect(slow.stages.map(({ relation }) => relation.id)).not.toContain("blower-operation");
+  expect(chargePath(demo).weakest.what).not.toMatch(/smoke/);
+});
+
+it("says which limit is passed and what to do", () => {
+  const { weakest } = chargePath({ ...demo, driveRatio: one(3) });
+  expect(weakest.passed).toBe(true);
+  expect(weakest.remedy).not.toBe("");
 });

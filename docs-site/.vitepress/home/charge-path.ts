@@ -1,125 +1,102 @@
-import { type Quantity, subtract, type Unit, withUncertainty, write } from "@chargewright/quantities";
-import {
-  type AnyRelation,
-  airDensity,
-  blowerDischargeTemperature,
-  blowerFlow,
-  coolerEffectiveness,
-  fragment,
-  netDensityGain,
-  readInput,
-  smokeLimitedFuel,
-  solveFor,
-} from "chargewright";
+import { type Quantity, withUncertainty, write } from "@chargewright/quantities";
+import { type AnyRelation, fragment } from "chargewright";
+import { type OperatingPoint, readBuild, solve } from "chargewright/build";
+import description from "chargewright/examples/moorland-two-seater.json";
 
 /** What can be changed on the home page; the rest is the demo build's. */
 export interface ChargePathInputs {
   readonly engineSpeed: Quantity<"rotationalSpeed">;
   readonly driveRatio: Quantity<"ratio">;
   readonly ambientTemperature: Quantity<"temperature">;
-  readonly boost: Quantity<"absolutePressure">;
+  readonly altitude: Quantity<"length">;
 }
 
-/** One stage of the charge air's way. */
+/** A value in words. */
+export interface Shown {
+  readonly meaning: string;
+  readonly text: string;
+}
+
+/** One stage of the charge air's way: a relation and what it gives there. */
 export interface Stage {
   readonly relation: AnyRelation;
-  /** What the stage says, as "name of the result": value. */
-  readonly results: readonly { readonly meaning: string; readonly text: string }[];
+  readonly results: readonly Shown[];
   /** The state of the calculator that shows the stage in full. */
   readonly link: string;
 }
 
-/** The value of an input in the demo build, free of ±: along a chain one gauge counts many times, which ± by stage cannot show. */
-function demo(relation: AnyRelation, input: string, text: string = relation.inputs[input].example): Quantity {
-  const quantity = readInput(relation, input, text);
-  if (quantity === undefined) throw new TypeError(`${relation.id} has no example for ${input}`);
-  return withUncertainty(quantity, 0);
+/** The demo build at an operating point. */
+export interface ChargePath {
+  /** What the stages come to. */
+  readonly sums: readonly Shown[];
+  readonly stages: readonly Stage[];
+  /** The limit with the least in hand, or that is passed. */
+  readonly weakest: {
+    readonly what: string;
+    readonly margin: string;
+    readonly passed: boolean;
+    readonly remedy: string;
+  };
 }
 
-type Results = Readonly<Record<string, Quantity>>;
+const demo = readBuild(description);
 
-function stage(
-  relation: AnyRelation,
-  args: Results,
-  shown: readonly string[],
-  unit?: Unit,
-): Stage & { readonly all: Results } {
-  const all = relation(args) as Results;
-  const results = shown.map((name) => {
-    const quantity = withUncertainty(all[name] as Quantity, 0);
-    return {
-      meaning: relation.outputs[name].meaning,
-      text: write(unit === undefined ? quantity : quantity.to(unit), { digits: 4 }),
-    };
-  });
+/** The way of the air: the value of the point that a stage opens, and the results of its relation that are shown. */
+const way: readonly (readonly [opens: string, shown: readonly string[]])[] = [
+  ["ambientDensity", ["density"]],
+  ["blowerPower", ["dischargeTemperature", "massFlow", "shaftPower"]],
+  ["coolerOutletTemperature", ["chargeOut", "heatRejected"]],
+  ["densityGain", ["densityRatio"]],
+  ["engineFlow", ["density", "massFlow"]],
+  ["smokeLimitedFuel", ["fuelMassFlow"]],
+  ["exhaustTemperature", ["exhaustTemperature"]],
+];
+
+// Along the way one gauge counts many times, which a ± stage by stage cannot show.
+const told = (quantity: Quantity) => write(withUncertainty(quantity, 0), { digits: 4 });
+
+function stage({ calls }: OperatingPoint, opens: string, shown: readonly string[]): Stage[] {
+  const call = calls[opens];
+  // Where the blower gives less than the engine draws it has no stage of its own.
+  if (call === undefined) return [];
+  const { relation, args } = call;
+  const results = relation(args) as Readonly<Record<string, Quantity>>;
   const texts = Object.fromEntries(Object.entries(args).map(([name, quantity]) => [name, write(quantity)]));
-  return { relation, results, link: fragment({ texts }), all };
+  return [
+    {
+      relation,
+      results: shown.map((name) => ({
+        meaning: relation.outputs[name].meaning,
+        text: told(results[name] as Quantity),
+      })),
+      link: fragment({ texts }),
+    },
+  ];
 }
 
 /**
- * The demo build's charge air on its way from the filter to the fuel it can burn, each stage by its own relation.
- *
- * The pressures are those of the gauges: the chain does not seek the boost at which blower and engine agree.
- * @throws ChargewrightError as the relations do.
+ * The demo build solved, its fuel at the limit: the boost at which blower and engine agree, and each stage of the air by
+ * its own relation.
+ * @throws ChargewrightError as `solve` does.
  */
-export function chargePath({ engineSpeed, driveRatio, ambientTemperature, boost }: ChargePathInputs): readonly Stage[] {
-  const inletPressure = demo(blowerDischargeTemperature, "inletPressure");
-  const volumetricEfficiency = demo(blowerDischargeTemperature, "volumetricEfficiency");
-  const inlet = stage(airDensity, { pressure: inletPressure, temperature: ambientTemperature }, ["density"]);
-  const delivery = stage(
-    blowerFlow,
-    {
-      displacement: demo(blowerFlow, "displacement"),
-      engineSpeed,
-      driveRatio,
-      volumetricEfficiency,
-      inletDensity: inlet.all.density as Quantity,
+export function chargePath({ driveRatio, ...condition }: ChargePathInputs): ChargePath {
+  const blower = demo.blower && { ...demo.blower, driveRatio };
+  const point = solve({ ...demo, blower }, { ...condition, fuelling: "limit" });
+  const { boost, fuelMassFlow, fuelLimitedBy, brakePower, limits } = point;
+  // Of the limit that set the fuel nothing is left, by definition.
+  const weakest = limits.find(({ what }) => what !== fuelLimitedBy) as (typeof limits)[number];
+  return {
+    sums: [
+      { meaning: "boost", text: told(boost) },
+      { meaning: `most fuel, limited by ${fuelLimitedBy}`, text: told(fuelMassFlow) },
+      { meaning: "power at the crank, with that fuel", text: told(brakePower) },
+    ],
+    stages: way.flatMap(([opens, shown]) => stage(point, opens, shown)),
+    weakest: {
+      what: weakest.what,
+      margin: write(weakest.margin, { digits: 3 }),
+      passed: weakest.passed,
+      remedy: weakest.remedy,
     },
-    ["blowerSpeed", "massFlow"],
-  );
-  const discharge = stage(
-    blowerDischargeTemperature,
-    { inletTemperature: ambientTemperature, inletPressure, dischargePressure: boost, volumetricEfficiency },
-    ["dischargeTemperature"],
-  );
-  const hot = discharge.all.dischargeTemperature as Quantity<"temperature">;
-  const cooled = solveFor(
-    coolerEffectiveness,
-    "chargeOut",
-    { effectiveness: demoEffectiveness() },
-    { chargeIn: hot, coolantIn: ambientTemperature },
-  );
-  const drop = subtract(
-    demo(netDensityGain, "pressureIn") as Quantity<"absolutePressure">,
-    demo(netDensityGain, "pressureOut") as Quantity<"absolutePressure">,
-  );
-  const cooler = stage(
-    netDensityGain,
-    {
-      pressureIn: boost,
-      temperatureIn: hot,
-      pressureOut: subtract(boost, drop),
-      temperatureOut: withUncertainty(cooled, 0).to(hot.unit),
-    },
-    ["densityRatio"],
-  );
-  const limit = stage(
-    smokeLimitedFuel,
-    {
-      airMassFlow: delivery.all.massFlow as Quantity,
-      smokeLimitRatio: demo(smokeLimitedFuel, "smokeLimitRatio"),
-    },
-    ["fuelMassFlow", "power"],
-  );
-  return [inlet, delivery, discharge, cooler, limit];
-}
-
-/** What the demo build's three thermocouples say of its cooler. */
-function demoEffectiveness(): Quantity<"ratio"> {
-  const { effectiveness } = coolerEffectiveness({
-    chargeIn: demo(coolerEffectiveness, "chargeIn") as Quantity<"temperature">,
-    chargeOut: demo(coolerEffectiveness, "chargeOut") as Quantity<"temperature">,
-    coolantIn: demo(coolerEffectiveness, "coolantIn") as Quantity<"temperature">,
-  });
-  return withUncertainty(effectiveness, 0);
+  };
 }
