@@ -13,17 +13,29 @@ import { bypassFlow, orificeFlow } from "../relief/index.ts";
 import { cruiseFuel, roadLoad, speedFromEngineSpeed } from "../road/index.ts";
 import { entry, optionalEntry } from "./entry.ts";
 
+/** A whole number within bounds, both included. */
+function count(least: number, most: number, meaning: string) {
+  const needed = `needs a whole number from ${least} to ${most}`;
+  return v.pipe(
+    v.number(needed),
+    v.integer(needed),
+    v.minValue(least, needed),
+    v.maxValue(most, needed),
+    v.description(meaning),
+  );
+}
+
 /** A pressure drop measured, or taken from a data sheet, at one flow and density; it is scaled to others. */
 const drop = v.strictObject({
   testDrop: entry(corePressureDrop, "testDrop"),
   testFlow: entry(corePressureDrop, "testFlow"),
-  testDensity: entry(corePressureDrop, "testDensity"),
+  testDensity: entry(corePressureDrop, "testDensity", "mean density of the air in it in the test"),
   flowExponent: optionalEntry(corePressureDrop, "flowExponent"),
 });
 
 const site = v.strictObject({
   altitude: entry(barometerFromAltitude, "altitude"),
-  temperature: entry(airDensity, "temperature"),
+  temperature: entry(airDensity, "temperature", "temperature of the air outside"),
   relativeHumidity: optionalEntry(airDensity, "relativeHumidity"),
 });
 
@@ -35,10 +47,11 @@ const blower = v.strictObject({
   speedLoss: optionalEntry(blowerOperation, "speedLoss"),
   speedLossSpeed: optionalEntry(blowerOperation, "speedLossSpeed"),
   lossShareToAir: optionalEntry(blowerOperation, "lossShareToAir"),
-  greatestSpeed: v.pipe(entry(blowerOperation, "blowerSpeed"), v.description("speed that the blower's maker permits")),
-  greatestDischargeTemperature: v.pipe(
-    entry(blowerOperation, "inletTemperature"),
-    v.description("discharge temperature that the blower's maker permits"),
+  greatestSpeed: entry(blowerOperation, "blowerSpeed", "speed that the blower's maker permits"),
+  greatestDischargeTemperature: entry(
+    blowerOperation,
+    "inletTemperature",
+    "discharge temperature that the blower's maker permits",
   ),
 });
 
@@ -46,10 +59,7 @@ const belt = v.strictObject({
   standingTension: entry(beltSlipMargin, "standingTension"),
   tensionRatio: entry(beltSlipMargin, "tensionRatio"),
   massPerLength: entry(beltSlipMargin, "massPerLength"),
-  driverPitchDiameter: v.pipe(
-    entry(ductSpeed, "bore"),
-    v.description("pitch diameter of the pulley on the crankshaft"),
-  ),
+  driverPitchDiameter: entry(ductSpeed, "bore", "pitch diameter of the pulley on the crankshaft"),
 });
 
 const cooler = v.strictObject({
@@ -66,29 +76,36 @@ const cooler = v.strictObject({
 const ducts = v.strictObject({ bore: entry(ductSpeed, "bore"), drop });
 
 const relief = v.strictObject({
-  area: v.pipe(entry(orificeFlow, "area"), v.description("open area of the relief valve when it is fully lifted")),
+  area: entry(orificeFlow, "area", "open area of the relief valve when it is fully lifted"),
   dischargeCoefficient: optionalEntry(orificeFlow, "dischargeCoefficient"),
-  opensAt: v.pipe(entry(bypassFlow, "wantedBoost"), v.description("boost at which the valve begins to lift")),
-  fullyOpenAt: v.pipe(entry(bypassFlow, "closedBoost"), v.description("boost at which it is fully lifted")),
+  opensAt: entry(bypassFlow, "wantedBoost", "boost at which the valve begins to lift"),
+  fullyOpenAt: entry(bypassFlow, "closedBoost", "boost at which it is fully lifted"),
 });
 
 const engine = v.strictObject({
   displacement: entry(engineAirFlow, "displacement"),
-  cylinders: v.pipe(v.number("needs a whole number"), v.integer("needs a whole number"), v.minValue(1), v.maxValue(16)),
+  cylinders: count(1, 16, "number of cylinders"),
   stroke: entry(frictionMeanEffectivePressure, "stroke"),
   compressionRatio: entry(compressionEndState, "compressionRatio"),
   revolutionsPerCycle: optionalEntry(engineAirFlow, "revolutionsPerCycle"),
-  volumetricEfficiency: entry(engineAirFlow, "volumetricEfficiency"),
-  governedSpeed: entry(engineAirFlow, "engineSpeed"),
+  volumetricEfficiency: entry(
+    engineAirFlow,
+    "volumetricEfficiency",
+    "volumetric efficiency of the engine, at the manifold's pressure and temperature",
+  ),
+  governedSpeed: entry(engineAirFlow, "engineSpeed", "speed above which the governor takes the fuel away"),
   indicatedEfficiency: optionalEntry(fuelPower, "indicatedEfficiency"),
-  frictionChamberConstant: optionalEntry(frictionMeanEffectivePressure, "chamberConstant"),
+  frictionChamberConstant: optionalEntry(
+    frictionMeanEffectivePressure,
+    "chamberConstant",
+    "friction that does not depend on speed; larger where air is pushed through a throat",
+  ),
   accessories: optionalEntry(frictionMeanEffectivePressure, "accessories"),
   smokeLimitRatio: optionalEntry(smokeLimitedFuel, "smokeLimitRatio"),
-  exhaustLimit: v.optional(
-    v.pipe(
-      entry(orificeFlow, "upstreamTemperature"),
-      v.description("exhaust temperature that is not to be passed; the model's band is taken off it"),
-    ),
+  exhaustLimit: optionalEntry(
+    orificeFlow,
+    "upstreamTemperature",
+    "exhaust temperature that is not to be passed; the model's band is taken off it",
   ),
 });
 
@@ -100,14 +117,8 @@ const fuel = v.strictObject({
 
 const limiter = v.strictObject({
   stepLength: entry(stepsFromHome, "stepLength"),
-  steps: v.pipe(
-    v.number("needs a whole number"),
-    v.integer("needs a whole number"),
-    v.minValue(10),
-    v.maxValue(20000),
-    v.description("steps of travel between the stops"),
-  ),
-  home: v.pipe(entry(stepsFromHome, "position"), v.description("position of the home stop, the stop of least fuel")),
+  steps: count(10, 20000, "steps of travel between the stops"),
+  home: entry(stepsFromHome, "position", "position of the home stop, the stop of least fuel"),
   homingSpeed: entry(homingSteps, "homingSpeed"),
   calibration: v.pipe(
     v.array(
@@ -128,7 +139,7 @@ const vehicle = v.strictObject({
   drivelineEfficiency: optionalEntry(cruiseFuel, "drivelineEfficiency"),
   gearRatios: v.pipe(
     v.array(entry(speedFromEngineSpeed, "gearRatio")),
-    v.minLength(1),
+    v.minLength(1, "needs one ratio or more"),
     v.description("gearbox ratios, first gear first"),
   ),
   finalDrive: entry(speedFromEngineSpeed, "finalDrive"),
@@ -138,7 +149,7 @@ const vehicle = v.strictObject({
 /** The schema of a build description. */
 export const buildSchema = v.strictObject({
   $schema: v.optional(v.string()),
-  name: v.pipe(v.string(), v.minLength(1)),
+  name: v.pipe(v.string("needs a text"), v.minLength(1, "needs a name"), v.description("name of the build")),
   site,
   filter: v.optional(drop),
   blower: v.optional(blower),

@@ -1,5 +1,13 @@
 export type { SiAirState } from "./air-state.ts";
 export { type BoostCost, type BoostCosts, type RoadTestNoise, whatBoostCosts } from "./boost-cost.ts";
+export {
+  type BuildEntry,
+  type BuildSection,
+  buildSections,
+  type ListEntry,
+  type PlainEntry,
+  type QuantityEntry,
+} from "./build-sections.ts";
 export type { Burning } from "./burning.ts";
 export {
   type Calibration,
@@ -22,7 +30,7 @@ export { type Build, type BuildDescription, buildSchema } from "./description.ts
 export { type FuelLimit, type FuelLimitOptions, fuelLimit } from "./fuel-limit.ts";
 export type { Limit } from "./limits.ts";
 export { type MeasurableName, type Measurement, measurables } from "./measurement.ts";
-export { readBuild } from "./read-build.ts";
+export { buildFaults, readBuild } from "./read-build.ts";
 export type { Allowance, AllowanceRequest } from "./short-time-allowance.ts";
 export { type OperatingPoint, openValue, type Station, solve } from "./solve.ts";
 export type { SiStation } from "./station.ts";

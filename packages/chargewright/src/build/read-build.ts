@@ -2,6 +2,7 @@ import { ChargewrightError, type ErrorCode, nearestWord } from "@chargewright/qu
 import * as v from "valibot";
 import { given as show } from "../relation/refuse.ts";
 import { type Build, type BuildDescription, buildSchema } from "./description.ts";
+import { entriesOf, itemOf } from "./schema-parts.ts";
 
 /**
  * Reads a build description: JSON text, or the object that it holds.
@@ -13,18 +14,36 @@ export function readBuild(json: string | BuildDescription | unknown): Build {
   const given = typeof json === "string" ? parseJson(json) : json;
   const result = v.safeParse(buildSchema, given);
   if (result.success) return result.output;
-  // A misspelt entry also leaves one missing; the misspelling is what to say first.
-  const faults = result.issues.map((issue) => faultOf(issue));
-  const [first, ...more] = faults.sort(
-    (a, b) => Number(b.code === "unknown-input") - Number(a.code === "unknown-input"),
-  );
+  const [first, ...more] = faultsOf(result.issues);
   const { code, path, said } = first as Fault;
   const others = more.length === 0 ? "" : ` (and ${more.length} more: ${more.map((fault) => fault.path).join(", ")})`;
-  throw new ChargewrightError(code, `${said}${others}`, {
-    relation: "build",
-    input: path,
-    value: valueAt(given, path),
-  });
+  throw errorOf(given, { code, path, said: `${said}${others}` });
+}
+
+/**
+ * Every fault of a build description, each as the error that `readBuild` would throw were it the only one; none where it
+ * can be read. For a form that shows each fault at its entry.
+ */
+export function buildFaults(json: string | BuildDescription | unknown): readonly ChargewrightError[] {
+  try {
+    const given = typeof json === "string" ? parseJson(json) : json;
+    const result = v.safeParse(buildSchema, given);
+    return result.success ? [] : faultsOf(result.issues).map((fault) => errorOf(given, fault));
+  } catch (error) {
+    if (error instanceof ChargewrightError) return [error];
+    throw error;
+  }
+}
+
+/** A misspelt entry also leaves one missing; the misspelling is what to say first. */
+function faultsOf(issues: readonly v.BaseIssue<unknown>[]): Fault[] {
+  return issues
+    .map((issue) => faultOf(issue))
+    .sort((a, b) => Number(b.code === "unknown-input") - Number(a.code === "unknown-input"));
+}
+
+function errorOf(given: unknown, { code, path, said }: Fault): ChargewrightError {
+  return new ChargewrightError(code, said, { relation: "build", input: path, value: valueAt(given, path) });
 }
 
 interface Fault {
@@ -86,15 +105,4 @@ function entriesAt(path: readonly string[]): string[] {
 
 function schemaAt(path: readonly string[]): unknown {
   return path.reduce<unknown>((schema, key) => itemOf(schema) ?? entriesOf(schema)?.[key], buildSchema);
-}
-
-/** The schema of a list's items; undefined where the schema is no list's. */
-function itemOf(schema: unknown): unknown {
-  const { item, wrapped } = (schema ?? {}) as { item?: unknown; wrapped?: unknown };
-  return item ?? (wrapped === undefined ? undefined : itemOf(wrapped));
-}
-
-function entriesOf(schema: unknown): Record<string, unknown> | undefined {
-  const { entries, wrapped } = (schema ?? {}) as { entries?: Record<string, unknown>; wrapped?: unknown };
-  return entries ?? (wrapped === undefined ? undefined : entriesOf(wrapped));
 }
