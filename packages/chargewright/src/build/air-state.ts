@@ -52,15 +52,16 @@ export interface Trail {
  * Flow and discharge pressure are sought together, from where a trail of neighbours leads to; where that search does not
  * arrive, a bracketed one over the discharge pressure decides whether there is a state at all.
  */
-export function airState(path: SiAirPath, setting: SiSetting, trail: Trail = { found: [] }): SiAirState | NoState {
+export function airState(path: SiAirPath, setting: SiSetting, trail?: Trail): SiAirState | NoState {
   const ambient = station(setting.pressure, setting.temperature);
   const { blower } = path;
   if (blower === undefined) return drawn(path, setting, ambient, undefined);
   return boostedNear(path, blower, setting, ambient, trail) ?? searched(path, setting, ambient);
 }
 
-// Of the flow.
-const BALANCED = 1e-10;
+// Of the flow: what a point by itself is closed to, whose slopes somebody may take, and a point of a sweep.
+const CLOSED = 1e-13;
+const CLOSED_IN_SWEEP = 1e-11;
 // Nearer to no rise of pressure the flap around the blower may be open.
 const CLEAR_RISE = 1.01;
 
@@ -70,10 +71,10 @@ function boostedNear(
   blower: SiBlower,
   setting: SiSetting,
   ambient: SiStation,
-  trail: Trail,
+  trail: Trail | undefined,
 ): SiAirState | undefined {
   // The unknowns are sought as shares of these.
-  const near = foreseen(trail.found) ?? usual(path.engine, blower, setting, ambient);
+  const near = foreseen(trail?.found ?? []) ?? usual(path.engine, blower, setting, ambient);
   const root = commonRoot(
     (x, y) => {
       const flow = x * near.flow;
@@ -89,15 +90,17 @@ function boostedNear(
         second: (delivery.flow - behind.reliefFlow - behind.engineFlow) / flow,
       };
     },
-    { x: 1, y: 1, slopes: trail.slopes },
-    BALANCED,
+    { x: 1, y: 1, slopes: trail?.slopes },
+    trail === undefined ? CLOSED : CLOSED_IN_SWEEP,
   );
   if (root?.found.delivery === undefined) return undefined;
   const { x, y, slopes } = root;
   // Where a hot leak runs away a second state lies above the first, at which more pressure is more surplus: none that lasts.
   if (!(slopes[0] * slopes[3] > slopes[1] * slopes[2])) return undefined;
-  trail.found = [{ flow: x * near.flow, discharge: y * near.discharge }, ...trail.found.slice(0, 2)];
-  trail.slopes = slopes;
+  if (trail !== undefined) {
+    trail.found = [{ flow: x * near.flow, discharge: y * near.discharge }, ...trail.found.slice(0, 2)];
+    trail.slopes = slopes;
+  }
   return boosted(ambient, root.found.delivery, root.found.behind);
 }
 
