@@ -1,7 +1,7 @@
 import * as v from "valibot";
 import { airDensity } from "../air/air-density.ts";
 import { barometerFromAltitude } from "../air/barometer-from-altitude.ts";
-import { blowerFlow, blowerOperation } from "../blower/index.ts";
+import { blowerFlow, blowerLeakArea, blowerOperation } from "../blower/index.ts";
 import { coolerOutletForecast, coreFaceFlow, corePressureDrop } from "../cooler/index.ts";
 import { beltSlipMargin } from "../drive/index.ts";
 import { ductSpeed } from "../duct/index.ts";
@@ -49,8 +49,8 @@ const blower = v.strictObject({
   lossShareToAir: optionalEntry(blowerOperation, "lossShareToAir"),
   greatestSpeed: entry(blowerOperation, "blowerSpeed", "speed that the blower's maker permits"),
   greatestDischargeTemperature: entry(
-    blowerOperation,
-    "inletTemperature",
+    blowerLeakArea,
+    "dischargeTemperature",
     "discharge temperature that the blower's maker permits",
   ),
 });
