@@ -1,5 +1,5 @@
 // Identities of the sensor relations: what must hold whatever the numbers are.
-import { degC, kiloohm, mV, ohm, one, second, V } from "@chargewright/quantities";
+import { degC, degF, K, kiloohm, mV, ohm, one, second, V } from "@chargewright/quantities";
 import {
   type AnyRelation,
   converterResolution,
@@ -230,6 +230,16 @@ describe("thermistor-beta-temperature, thermistor-beta-resistance and thermistor
       const scaled = { ...si, coldResistance: 8 * si.coldResistance, warmResistance: 8 * si.warmResistance };
       near(thermistorBeta.si(scaled).beta, thermistorBeta.si(si).beta, 1e-12);
     });
+  });
+
+  test("Beta is told in kelvin as data sheets do, whatever the thermometer shows", () => {
+    const { beta } = thermistorBeta({
+      coldTemperature: degF(77),
+      coldResistance: ohm(2200),
+      warmTemperature: degF(185),
+      warmResistance: ohm(240),
+    });
+    expect(beta.unit).toBe(K.difference);
   });
 
   test("dR/dT < 0", () => {

@@ -37,6 +37,8 @@ export interface OutputDeclaration<K extends Kind = Kind> {
   readonly symbol: string;
   /** The unit it is shown in where no input of the same kind sets one. */
   readonly unit: Unit<K>;
+  /** True where it is stated in that unit whatever the inputs are given in, as data sheets do. */
+  readonly ownUnit?: true;
   readonly meaning: string;
 }
 

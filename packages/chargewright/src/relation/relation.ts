@@ -84,10 +84,10 @@ function unitOfKind(unit: Unit & { readonly difference?: Unit }, kind: Kind): Un
   return unit.difference?.kind === kind ? unit.difference : undefined;
 }
 
-function planOutput([name, { unit }]: [string, OutputDeclaration], inputs: InputDeclarations): OutputPlan {
+function planOutput([name, { unit, ownUnit }]: [string, OutputDeclaration], inputs: InputDeclarations): OutputPlan {
   const { kind } = unit;
   const follows = Object.entries(inputs).flatMap(([input, declared]) =>
-    kind !== "ratio" && unitOfKind(declared.unit, kind) !== undefined ? [input] : [],
+    ownUnit !== true && kind !== "ratio" && unitOfKind(declared.unit, kind) !== undefined ? [input] : [],
   );
   return { name, kind, least: leastOf(kind), unit, follows };
 }

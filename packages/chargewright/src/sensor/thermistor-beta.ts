@@ -46,7 +46,7 @@ export const thermistorBeta = /* @__PURE__ */ relation({
       example: "4.16 ± 0.02 kΩ",
     },
   },
-  outputs: { beta: { symbol: "B", unit: K.difference, meaning: "Beta value between the two points" } },
+  outputs: { beta: { symbol: "B", unit: K.difference, ownUnit: true, meaning: "Beta value between the two points" } },
   equations: ["B = ln(R_1 / R_2) / (1 / T_1 - 1 / T_2)"],
   sources: ["thermistor-maker-beta"],
   assumes: ["The thermistor has the temperature of the bath: stir, and wait until the reading stands."],
