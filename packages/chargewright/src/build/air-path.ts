@@ -3,7 +3,6 @@ import { airDensity } from "../air/air-density.ts";
 import { coreFaceFlow } from "../cooler/core-face-flow.ts";
 import type { SiCondition } from "./condition.ts";
 import type { Build } from "./description.ts";
-import { inSi } from "./in-si.ts";
 
 /** A pressure drop known at one flow and density, all in SI. */
 export interface SiDrop {
@@ -68,47 +67,51 @@ export interface SiSetting {
   readonly reliefOpening?: number | undefined;
 }
 
-// Spelt out, not spread: the search reads these numbers some thousand times, and engines read an object that was written
-// in one piece several times as quickly as one that was put together by names.
+// Spelt out, not spread or walked through by name: a search reads these numbers some thousand times, and engines read an
+// object that was written in one piece several times as quickly.
 /** The charge-air path of a build in SI. */
-export function airPathOf(build: Build): SiAirPath {
-  const { filter, blower, cooler, ducts, relief, engine } = inSi(build);
+export function airPathOf({ filter, blower, cooler, ducts, relief, engine }: Build): SiAirPath {
   return {
     filter: filter && dropIn(filter),
     blower: blower && {
-      displacement: blower.displacement,
-      driveRatio: blower.driveRatio,
-      leakCoefficient: blower.leakCoefficient,
-      steadyLoss: blower.steadyLoss,
-      speedLoss: blower.speedLoss,
-      speedLossSpeed: blower.speedLossSpeed,
-      lossShareToAir: blower.lossShareToAir,
+      displacement: blower.displacement.si,
+      driveRatio: blower.driveRatio.si,
+      leakCoefficient: blower.leakCoefficient?.si,
+      steadyLoss: blower.steadyLoss?.si,
+      speedLoss: blower.speedLoss?.si,
+      speedLossSpeed: blower.speedLossSpeed?.si,
+      lossShareToAir: blower.lossShareToAir?.si,
     },
     cooler: cooler && {
-      testConductance: cooler.testConductance,
-      testChargeFlow: cooler.testChargeFlow,
-      testCoolingFlow: cooler.testCoolingFlow,
-      chargeShare: cooler.chargeShare,
+      testConductance: cooler.testConductance.si,
+      testChargeFlow: cooler.testChargeFlow.si,
+      testCoolingFlow: cooler.testCoolingFlow.si,
+      chargeShare: cooler.chargeShare?.si,
       effectiveness: undefined,
       drop: dropIn(cooler.drop),
     },
     ducts: ducts && { drop: dropIn(ducts.drop) },
     relief: relief && {
-      area: relief.area,
-      dischargeCoefficient: relief.dischargeCoefficient,
-      opensAt: relief.opensAt,
-      fullyOpenAt: relief.fullyOpenAt,
+      area: relief.area.si,
+      dischargeCoefficient: relief.dischargeCoefficient?.si,
+      opensAt: relief.opensAt.si,
+      fullyOpenAt: relief.fullyOpenAt.si,
     },
     engine: {
-      displacement: engine.displacement,
-      revolutionsPerCycle: engine.revolutionsPerCycle,
-      volumetricEfficiency: engine.volumetricEfficiency,
+      displacement: engine.displacement.si,
+      revolutionsPerCycle: engine.revolutionsPerCycle?.si,
+      volumetricEfficiency: engine.volumetricEfficiency.si,
     },
   };
 }
 
-function dropIn({ testDrop, testFlow, testDensity, flowExponent }: SiDrop): SiDrop {
-  return { testDrop, testFlow, testDensity, flowExponent };
+function dropIn({ testDrop, testFlow, testDensity, flowExponent }: NonNullable<Build["filter"]>): SiDrop {
+  return {
+    testDrop: testDrop.si,
+    testFlow: testFlow.si,
+    testDensity: testDensity.si,
+    flowExponent: flowExponent?.si,
+  };
 }
 
 /** The setting in SI in which the path of a build is to be solved. */

@@ -86,7 +86,8 @@ export function whatBoostCosts(
 }
 
 function costOf(build: Build, driveRatio: Quantity<"ratio">, point: OperatingPoint, bare: OperatingPoint): BoostCost {
-  const { engine, fuel } = inSi(build);
+  const engine = inSi(build.engine);
+  const fuel = inSi(build.fuel);
   const economy = point.economy as Quantity<"fuelEconomy">;
   // The relation's own share of what boost does on the pistons, per blower power; the rest is the fuel line's.
   const { returnedPower, blowerPower } = boostFuelCost.si({

@@ -44,7 +44,8 @@ type Opened = <R>(called: { readonly results: R; readonly call: Call }, ...names
 
 /** The engine's own needs in SI, as the relation `fuel-power` takes them. */
 function needsOf(build: Build, { engineSpeed }: SiCondition, blowerPower: number) {
-  const { engine, fuel } = inSi(build);
+  const engine = inSi(build.engine);
+  const fuel = inSi(build.fuel);
   const { frictionMeanEffectivePressure: friction } = frictionMeanEffectivePressure.si({
     engineSpeed,
     stroke: engine.stroke,
@@ -76,7 +77,8 @@ export function burn(build: Build, condition: SiCondition, state: SiAirState, op
       { relation: "solve", input: "fuelling", value: fuelMassFlow },
     );
   }
-  const { engine, fuel } = inSi(build);
+  const engine = inSi(build.engine);
+  const fuel = inSi(build.fuel);
   const mixture = opened(
     callWith(airFuelRatio, {
       airMassFlow: state.engineFlow,
@@ -153,7 +155,8 @@ function fuelOf(
   const { fuelling } = condition;
   if (fuelling.kind === "given") return { fuelMassFlow: fuelling.fuelMassFlow };
   if (fuelling.kind === "limit") return limitFuel(build, state, opened);
-  const { vehicle, fuel } = inSi(build);
+  const vehicle = inSi(build.vehicle);
+  const fuel = inSi(build.fuel);
   const { roadSpeed } = condition;
   if (vehicle === undefined || roadSpeed === undefined)
     throw new ChargewrightError("missing-input", "the description has no vehicle, so there is no road load", {
@@ -190,7 +193,8 @@ function fuelOf(
 
 /** The most fuel within the smoke limit and, where one is described, the exhaust limit with the model's band taken off. */
 export function limitFuel(build: Build, state: Pick<SiAirState, "engineFlow" | "manifold">, opened: Opened) {
-  const { engine, fuel } = inSi(build);
+  const engine = inSi(build.engine);
+  const fuel = inSi(build.fuel);
   const heat = fuel.heatingValue === undefined ? {} : { heatingValue: fuel.heatingValue };
   const smoke = opened(
     callWith(smokeLimitedFuel, {

@@ -92,7 +92,8 @@ export function fuelLimit(build: Build, options: FuelLimitOptions = {}): FuelLim
   const barometer = at(speeds[0] ?? build.engine.governedSpeed).pressure;
   const pressures = options.pressures ?? defaultPressures(barometer);
   const path = airPathOf(build);
-  const { fuel, engine } = inSi(build);
+  const fuel = inSi(build.fuel);
+  const engine = inSi(build.engine);
   const cells = pressures.map((pressure) =>
     speeds.map((speed): Cell | undefined => {
       const condition = at(speed);

@@ -89,7 +89,8 @@ export function solve(build: Build, condition: Condition): OperatingPoint {
   };
 
   const { ambient, blowerIn, blowerOut, coolerOut, manifold } = state;
-  const { engine, ducts } = inSi(build);
+  const engine = inSi(build.engine);
+  const ducts = inSi(build.ducts);
   if (si.altitude !== undefined) opened(callWith(barometerFromAltitude, { altitude: si.altitude }), "ambientPressure");
   const { pressure, temperature, relativeHumidity } = si;
   const humid = opened(callWith(airDensity, { pressure, temperature, relativeHumidity }), "ambientDensity");
