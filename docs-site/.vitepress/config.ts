@@ -39,6 +39,7 @@ export default defineConfig({
   },
   themeConfig: {
     nav: [
+      { text: "Plan a build", link: "/planner" },
       { text: "Calculators", link: "/calculators/", activeMatch: "/calculators/" },
       { text: "Evidence", link: "/evidence/", activeMatch: "/evidence/" },
       { text: "Re-run a check", link: "/rerun" },

@@ -2,6 +2,7 @@ import { type AnyRelation, fragment, type Output, readFragment } from "chargewri
 import { computed, onMounted, onUnmounted, ref, shallowRef } from "vue";
 import { converted, type FieldState, isNumberAlone, ownUnit } from "./field.ts";
 import { compute, isPreset, type Outcome, reasonOf } from "./outcome.ts";
+import { setFragment } from "./set-fragment.ts";
 import { type CalculatorState, exampleState, fromPageState, toPageState, wantedField } from "./state.ts";
 
 /**
@@ -142,12 +143,3 @@ export function useCalculator(relation: AnyRelation, linked: boolean) {
 
 /** What the calculator's parts share. */
 export type Calculator = ReturnType<typeof useCalculator>;
-
-/** Puts the state behind the address without a step in the history. */
-function setFragment(text: string): void {
-  try {
-    history.replaceState(history.state, "", text === "" ? location.pathname + location.search : `#${text}`);
-  } catch {
-    // Browsers refuse when it comes too often; the next edit will carry this one with it.
-  }
-}

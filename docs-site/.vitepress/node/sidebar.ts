@@ -37,6 +37,7 @@ export function sidebar(shelves: readonly Shelf[], api: Items): DefaultTheme.Sid
   return {
     "/api/": [{ text: "For programs", link: "/api/", items: api }],
     "/": [
+      { text: "Plan a build", link: "/planner" },
       { text: "The whole build", link: "/guide/build" },
       { text: "Calculators", link: "/calculators/", items: calculators },
       reference,
