@@ -104,7 +104,83 @@ export const tasks = {
       return sweep(build, { engineSpeed: rpm(2400) }, { engineSpeed, driveRatio }).channels.boost.values[1800];
     };
   },
+
+  "log of a million rows, twelve channels by hand, SI": () => {
+    const { pressure, temperature, speed, hot, cold, fuel, road } = log();
+    return () => {
+      const [density, blowerSpeed, swept, volume, mass, effectiveness, ratio, lambda, phi, most, power, economy] =
+        Array.from({ length: 12 }, () => new Float64Array(ROWS));
+      for (let i = 0; i < ROWS; i++) density[i] = pressure[i] / (R * temperature[i]);
+      for (let i = 0; i < ROWS; i++) {
+        blowerSpeed[i] = 1.45 * speed[i];
+        swept[i] = 0.62e-3 * blowerSpeed[i];
+        volume[i] = 0.85 * swept[i];
+        mass[i] = volume[i] * density[i];
+      }
+      for (let i = 0; i < ROWS; i++) effectiveness[i] = (hot[i] - cold[i]) / (hot[i] - temperature[i]);
+      for (let i = 0; i < ROWS; i++) {
+        ratio[i] = mass[i] / fuel[i];
+        lambda[i] = ratio[i] / 14.5;
+        phi[i] = 14.5 / ratio[i];
+      }
+      for (let i = 0; i < ROWS; i++) {
+        most[i] = mass[i] / 20;
+        power[i] = most[i] * 42.6e6 * 0.3;
+      }
+      for (let i = 0; i < ROWS; i++) economy[i] = (road[i] * 832) / fuel[i];
+      return density[7] + effectiveness[7] + phi[7] + lambda[7] + power[7] + economy[7];
+    };
+  },
+
+  "log of a million rows, twelve channels by columns, SI": async () => {
+    const {
+      airDensity,
+      airFuelRatio,
+      blowerFlow,
+      columns,
+      coolerEffectiveness,
+      economyFromFuelFlow,
+      smokeLimitedFuel,
+    } = await ours();
+    const { pressure, temperature, speed, hot, cold, fuel, road } = log();
+    return () => {
+      const { density } = columns(airDensity, { pressure, temperature });
+      const { massFlow } = columns(blowerFlow, {
+        displacement: 0.62e-3,
+        engineSpeed: speed,
+        driveRatio: 1.45,
+        volumetricEfficiency: 0.85,
+        inletDensity: density,
+      });
+      const { effectiveness } = columns(coolerEffectiveness, {
+        chargeIn: hot,
+        chargeOut: cold,
+        coolantIn: temperature,
+      });
+      const mixture = { airMassFlow: massFlow, fuelMassFlow: fuel, stoichiometricRatio: 14.5 };
+      const { equivalenceRatio, lambda } = columns(airFuelRatio, mixture);
+      const { power } = columns(smokeLimitedFuel, { airMassFlow: massFlow });
+      const { economy } = columns(economyFromFuelFlow, { fuelMassFlow: fuel, speed: road, fuelDensity: 832 });
+      return density[7] + effectiveness[7] + equivalenceRatio[7] + lambda[7] + power[7] + economy[7];
+    };
+  },
 };
+
+const ROWS = 1e6;
+
+/** What a logger may have written, in SI. */
+function log() {
+  const column = (least, span) => Float64Array.from({ length: ROWS }, (_, i) => least + (span * (i % 1009)) / 1009);
+  return {
+    pressure: column(93e3, 100),
+    temperature: column(290, 1),
+    speed: column(40, 5),
+    hot: column(360, 1),
+    cold: column(310, 1),
+    fuel: column(0.0014, 1e-4),
+    road: column(20, 1),
+  };
+}
 
 /** The demo build and what solves it. */
 async function demo() {
