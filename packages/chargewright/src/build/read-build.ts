@@ -65,7 +65,9 @@ function faultOf(issue: v.BaseIssue<unknown>): Fault {
   if (issue.input === undefined) return { code: "missing-input", path, said: `not given; ${wantedAt(keys)}` };
   // A text that its relation refused carries the relation's own code.
   const code = issue.type === "raw_transform" && issue.expected !== null ? (issue.expected as ErrorCode) : "unreadable";
-  return { code, path, said: `got ${show(issue.input)}; ${wanted(issue)}` };
+  const said = wanted(issue);
+  // A relation that refused the text has said already what it got.
+  return { code, path, said: /^(got|not given)\b/.test(said) ? said : `got ${show(issue.input)}; ${said}` };
 }
 
 const wanted = ({ type, message, expected }: v.BaseIssue<unknown>) =>
