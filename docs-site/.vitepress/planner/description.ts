@@ -1,5 +1,6 @@
 import { buildFaults } from "chargewright/build";
 import { leafAt } from "./entries.ts";
+import { examples, FIRST_EXAMPLE } from "./examples.ts";
 import { type Fields, fieldWith, type Texts } from "./fields.ts";
 
 /** A build description of texts by path: what `readBuild` reads. */
@@ -33,6 +34,9 @@ export function fieldsOf(description: unknown): Fields {
     }),
   );
 }
+
+/** The fields of the demo build, which has every section. */
+export const demoFields: Fields = fieldsOf(examples[FIRST_EXAMPLE]);
 
 function valuesAt(path: string, value: unknown): (readonly [string, unknown])[] {
   if (typeof value !== "object" || value === null) return [[path, value]];

@@ -2,7 +2,6 @@ import type { Input } from "chargewright";
 import type { ListEntry, QuantityEntry } from "chargewright/build";
 import { composed, type FieldState, parted } from "../calculator/field.ts";
 import { isPreset } from "../calculator/outcome.ts";
-import { exampleField } from "../calculator/state.ts";
 import { itemPath, type Leaf, leafAt, rowAt, sectionOf, sections } from "./entries.ts";
 
 /** What stands in the fields of a description, by path. A path that is not there belongs to a section that was left out. */
@@ -58,22 +57,11 @@ export function rowsOf(fields: Fields, { path, item }: ListEntry): number[] {
 export const hasSection = (fields: Fields, name: string) =>
   Object.keys(fields).some((path) => sectionOf(path) === name);
 
-/** The fields with a section added, its entries those of the demo build. */
-export function withSection(fields: Fields, name: string): Fields {
-  const added: Record<string, FieldState> = {};
-  for (const entry of sections.find((section) => section.name === name)?.entries ?? []) {
-    if (entry.optional) continue;
-    const rows = entry.type === "list" ? Array.from({ length: entry.least }, (_, row) => row) : [];
-    if (entry.type !== "list") added[entry.path] = firstField(entry);
-    else
-      for (const row of rows)
-        for (const leaf of entry.item) added[itemPath(entry.path, row, leaf.path)] = firstField(leaf);
-  }
-  return { ...fields, ...added };
-}
-
-const firstField = (leaf: Leaf): FieldState =>
-  leaf.type === "quantity" ? exampleField(inputOf(leaf)) : { text: "", plusMinus: "", unit: "" };
+/** The fields with a section added, as another build has it. */
+export const withSection = (fields: Fields, name: string, from: Fields): Fields => ({
+  ...fields,
+  ...Object.fromEntries(Object.entries(from).filter(([path]) => sectionOf(path) === name)),
+});
 
 /** The fields without a section. */
 export const withoutSection = (fields: Fields, name: string): Fields =>
@@ -84,7 +72,7 @@ export function withRow(fields: Fields, list: ListEntry): Fields {
   const rows = rowsOf(fields, list).length;
   const added = list.item.map((leaf) => [
     itemPath(list.path, rows, leaf.path),
-    fields[itemPath(list.path, rows - 1, leaf.path)] ?? firstField(leaf),
+    fields[itemPath(list.path, rows - 1, leaf.path)] ?? fieldWith(leaf, ""),
   ]);
   return { ...fields, ...Object.fromEntries(added) };
 }

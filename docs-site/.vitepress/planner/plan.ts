@@ -74,7 +74,7 @@ export function planOf(state: PlannerState): Planned {
     name: "as described",
     run,
     point: base.value,
-    problem: base.error?.reason,
+    problem: problemOf(base.error),
     reason: undefined,
     sweep: attempt(() => sweepOver(run, speeds)).value,
   };
@@ -93,7 +93,7 @@ export function planOf(state: PlannerState): Planned {
       name: variantText(variant),
       run: made.value,
       point: undefined,
-      problem: solved.error?.reason,
+      problem: problemOf(solved.error),
       reason: undefined,
       sweep: attempt(() => sweepOver(made.value as Run, speeds)).value,
       ...solved.value,
@@ -122,6 +122,10 @@ function attempt<T>(call: () => T): Attempt<T> {
     throw error;
   }
 }
+
+/** Why nothing could be solved: the sentence, and which relation refused what where it is not the solver's own. */
+const problemOf = (error: ChargewrightError | undefined) =>
+  error?.code === "no-solution" ? error.reason : error?.message.replace(/ \[[^[]*\]$/, "");
 
 const parts: ReadonlySet<string> = new Set([...conditionNames, "fuelling"]);
 

@@ -139,18 +139,24 @@ function linkedCondition(texts: Texts, known: Set<string>): ConditionState {
 function linkedFields(start: string, texts: Texts, known: Set<string>): Fields {
   const gone = sections.filter(({ name, optional }) => optional && texts[name] === "").map(({ name }) => name);
   for (const name of gone) known.add(name);
-  const paths = Object.keys(texts).filter((path) => leafAt(path) !== undefined && !gone.includes(sectionOf(path)));
-  const replaced = lists.filter((list) => paths.some((path) => rowAt(path)?.list === list));
-  const kept = Object.entries(baseFields(start)).filter(
-    ([path]) => !gone.includes(sectionOf(path)) && !replaced.some((list) => rowAt(path)?.list === list),
+  const linked: Fields = Object.fromEntries(
+    Object.entries(texts).flatMap(([path, text]) => {
+      const leaf = leafAt(path);
+      return leaf === undefined || gone.includes(sectionOf(path)) ? [] : [[path, fieldWith(leaf, text)]];
+    }),
   );
-  const linked = paths.map((path) => [path, fieldWith(leafAt(path) as never, texts[path] ?? "")] as const);
-  const fields: Fields = Object.fromEntries([...kept, ...linked]);
-  for (const path of paths) {
+  // Of a list the rows that follow on each other from the first; one row of it stands for the whole.
+  const sound = Object.keys(linked).filter((path) => {
     const at = rowAt(path);
-    if (at === undefined || rowsOf(fields, at.list).includes(at.row)) known.add(path);
-  }
-  return Object.fromEntries(Object.entries(fields).filter(([path]) => !paths.includes(path) || known.has(path)));
+    return at === undefined || rowsOf(linked, at.list).includes(at.row);
+  });
+  for (const path of sound) known.add(path);
+  const replaced = new Set(sound.flatMap((path) => rowAt(path)?.list ?? []));
+  const kept = Object.entries(baseFields(start)).filter(([path]) => {
+    const list = rowAt(path)?.list;
+    return !gone.includes(sectionOf(path)) && !(list !== undefined && replaced.has(list));
+  });
+  return Object.fromEntries([...kept, ...sound.map((path) => [path, linked[path] as FieldState] as const)]);
 }
 
 /** The link's variants; nothing where it says nothing of them. */
