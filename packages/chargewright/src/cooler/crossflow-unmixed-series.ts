@@ -24,7 +24,10 @@ export function crossflowUnmixedSeries(transferUnits: number, capacityRatio: num
     parts += part;
     inner += parts;
     outer *= larger / (n + 1);
-    total += outer * inner;
+    const sum = total + outer * inner;
+    // Once a term no longer shows in the sum, none after it does.
+    if (sum === total) break;
+    total = sum;
   }
   return total;
 }
