@@ -682,6 +682,26 @@ describe("refusals", () => {
     expect(refusalOf(() => sweep(build, at, {})).input).toBe("axes");
   });
 
+  test("where there is no point the nearest drive ratio that has one is told: it has one, and a little more has none", () => {
+    let refused = 0;
+    for (const { description, condition } of fc.sample(runs, { numRuns: 60, seed: 5 })) {
+      const build = readBuild(description);
+      const { blower } = build;
+      if (blower === undefined) continue;
+      const given = { ...condition, fuelling: "limit" as const };
+      const at = (ratio: number) => ({ ...build, blower: { ...blower, driveRatio: one(ratio) } });
+      const has = (ratio: number) => sweep(at(ratio), given, { driveRatio: [one(ratio)] }).refused.length === 0;
+      if (has(5)) continue;
+      refused++;
+      const { code, message } = refusalOf(() => solve(at(5), given));
+      expect(code).toBe("no-solution");
+      const [, told] = /drive ratio of (\S+), with a boost of \d/.exec(message) ?? [];
+      expect(has(Number(told) * 0.999), message).toBe(true);
+      expect(has(Number(told) * 1.001), message).toBe(false);
+    }
+    expect(refused).toBeGreaterThan(3);
+  });
+
   test("a car that stands has an operating point, without cooling and without economy", () => {
     const build = readBuild(demo);
     const standing = solve(build, { engineSpeed: "2000 rpm", roadSpeed: "0 km/h" });

@@ -81,7 +81,7 @@ export function solve(build: Build, condition: Condition): OperatingPoint {
   const path = airPathOf(build);
   const setting = settingOf(build, si);
   const state = airState(path, setting);
-  if (!("manifold" in state)) return refuse(build, si, state);
+  if (!("manifold" in state)) return refuse(build, path, setting, state);
   const calls: Record<string, Call> = {};
   const opened = <R>({ results, call }: { readonly results: R; readonly call: Call }, ...names: string[]): R => {
     for (const name of names) calls[name] = call;
@@ -243,14 +243,39 @@ function stationOf({ pressure, temperature, density }: SiStation): Station {
   };
 }
 
-function refuse(build: Build, { engineSpeed }: SiCondition, { greatestRatio, blowerFlow, engineFlow }: NoState): never {
-  const flow = engineAirFlow.outputs.massFlow.unit;
-  const excess = fromSi(blowerFlow - engineFlow, flow);
+function refuse(
+  { blower }: Build,
+  path: SiAirPath,
+  setting: SiSetting,
+  { greatestRatio, blowerFlow, engineFlow }: NoState,
+): never {
+  const excess = fromSi(blowerFlow - engineFlow, engineAirFlow.outputs.massFlow.unit);
+  const { driveRatio, boost } = nearestState(path, setting);
   throw new ChargewrightError(
     "no-solution",
-    `no operating point: at ${write(fromSi(engineSpeed, rpm), { digits: 4 })} the blower stops delivering above a pressure ratio of ${greatestRatio.toPrecision(4)}, where it still gives ${write(excess, { digits: 3 })} more than the engine and the relief take; a smaller drive ratio or an open relief valve has one`,
-    { relation: "solve", input: "driveRatio", value: build.blower?.driveRatio.si },
+    `no operating point: at ${write(fromSi(setting.engineSpeed, rpm), { digits: 4 })} the blower stops delivering above a pressure ratio of ${greatestRatio.toPrecision(4)}, where it still gives ${write(excess, { digits: 3 })} more than the engine and the relief take; the nearest point is at a drive ratio of ${driveRatio.toPrecision(4)}, with a boost of ${write(fromSi(boost, kPa.gauge), { digits: 3 })}, and an open relief valve may have one`,
+    { relation: "solve", input: "driveRatio", value: blower?.driveRatio.si },
   );
+}
+
+// To four figures.
+const NEAR = 1e-5;
+
+/** The greatest drive ratio below the path's own at which there is a state: a blower that hardly turns always has one. */
+function nearestState(path: SiAirPath, setting: SiSetting) {
+  const blower = path.blower as NonNullable<SiAirPath["blower"]>;
+  const at = (driveRatio: number) => airState({ ...path, blower: { ...blower, driveRatio } }, setting);
+  let [has, none] = [0, blower.driveRatio];
+  let boost = 0;
+  while (none - has > NEAR * none) {
+    const middle = (has + none) / 2;
+    const state = at(middle);
+    if ("manifold" in state) {
+      has = middle;
+      boost = state.manifold.pressure - setting.pressure;
+    } else none = middle;
+  }
+  return { driveRatio: has, boost };
 }
 
 /**
