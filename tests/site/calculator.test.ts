@@ -1,54 +1,16 @@
 // The built site in a real browser, used as a visitor would.
 import { readFileSync } from "node:fs";
 import { relations } from "chargewright/registry";
-import type { Browser, BrowserContext, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from "vitest";
-import { findChromium, launch, serveSite } from "../support/browser.ts";
+import type { Page } from "playwright-core";
+import { describe, expect, test } from "vitest";
+import { findChromium } from "../support/browser.ts";
+import { siteVisit } from "../support/site-visit.ts";
 
 const executable = findChromium();
 
 describe.skipIf(executable === undefined)("the site", () => {
-  let browser: Browser;
-  let context: BrowserContext;
+  const { address, open } = siteVisit(executable);
   let page: Page;
-  let site: Awaited<ReturnType<typeof serveSite>>;
-  let complaints: string[];
-
-  beforeAll(async () => {
-    site = await serveSite();
-    browser = await launch(executable as string);
-  });
-  afterAll(async () => {
-    await browser?.close();
-    site?.close();
-  });
-  beforeEach(async () => {
-    complaints = [];
-    context = await browser.newContext({
-      viewport: { width: 390, height: 844 },
-      permissions: ["clipboard-read", "clipboard-write"],
-    });
-    page = await open("/");
-  });
-  afterEach(async () => {
-    await context.close();
-    expect(complaints).toEqual([]);
-  });
-
-  /** A page that takes note of every error and of every request that leaves the site. */
-  async function open(path: string): Promise<Page> {
-    const opened = await context.newPage();
-    opened.on("pageerror", (error) => complaints.push(String(error)));
-    opened.on("console", (message) => {
-      if (["error", "warning"].includes(message.type())) complaints.push(message.text());
-    });
-    opened.on("request", (request) => {
-      if (!request.url().startsWith(site.address) && !/^(data|blob):/.test(request.url()))
-        complaints.push(`leaves the site: ${request.url()}`);
-    });
-    await opened.goto(site.address + path, { waitUntil: "networkidle" });
-    return opened;
-  }
 
   const field = (at: Page, name: string, part = "text") => at.locator(`[data-field="${name}"] [data-part="${part}"]`);
   const unit = (at: Page, name: string) => at.locator(`[data-field="${name}"] select`);
@@ -72,7 +34,7 @@ describe.skipIf(executable === undefined)("the site", () => {
     await page.locator('[data-copy="link"]').click();
     const link = await page.evaluate(() => navigator.clipboard.readText());
     expect(link).toContain("#v=1&");
-    const again = await open(link.slice(site.address.length));
+    const again = await open(link.slice(address().length));
     expect(await field(again, "pressure").inputValue()).toBe("84");
     expect(await field(again, "temperature").inputValue()).toBe("100.4");
     expect(await field(again, "temperature", "plus-minus").inputValue()).toBe("4");
