@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { chartOf, frame } from "./chart.ts";
+import { chartOf, frame, speedNear } from "./chart.ts";
 
 const speeds = [1000, 2000, 3000, 4000];
 const line = (letter: string, values: readonly (number | undefined)[]) => ({ letter, name: letter, values });
@@ -46,4 +46,11 @@ describe("a chart", () => {
     expect(chart([[1, 2, 3, 4]], 2500).marker).toBeGreaterThan(frame.left);
     expect(chart([[1, 2, 3, 4]], 4500).marker).toBeUndefined();
   });
+});
+
+it("finds the speed that a place across the drawing stands for", () => {
+  const share = (speed: number) => (chart([[1, 2, 3, 4]], speed).marker as number) / frame.width;
+  for (const speed of speeds) expect(speedNear(share(speed), speeds)).toBe(speed);
+  expect(speedNear(share(2400), speeds)).toBe(2000);
+  expect([speedNear(0, speeds), speedNear(1, speeds)]).toEqual([1000, 4000]);
 });

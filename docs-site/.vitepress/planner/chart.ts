@@ -102,3 +102,14 @@ function apart(
   }
   return placed;
 }
+
+/** The speed nearest to a place across the drawing, as a share of its width. */
+export function speedNear(share: number, speeds: readonly number[]): number | undefined {
+  const wanted = scaleLinear()
+    .domain([frame.left, frame.width - frame.right])
+    .range([speeds[0] ?? 0, speeds.at(-1) ?? 1])(share * frame.width);
+  return speeds.reduce<number | undefined>(
+    (near, speed) => (near === undefined || Math.abs(speed - wanted) < Math.abs(near - wanted) ? speed : near),
+    undefined,
+  );
+}

@@ -69,6 +69,13 @@ describe("a plan", () => {
     expect(plan?.runs.map(({ letter }) => letter)).toEqual(["A", "C"]);
   });
 
+  it("says of a variant that changes nothing which part it lacks", () => {
+    const state = exampleState();
+    const { plan, problems } = planOf({ ...state, fields: withoutSection(state.fields, "cooler") });
+    expect(problems.variants).toEqual({ 0: "the build has no cooler" });
+    expect(plan?.runs).toHaveLength(1);
+  });
+
   it("says why where there is no operating point, and leaves gaps there", () => {
     const state = withEntry("blower.driveRatio", "3");
     const fields = ["relief", "cooler", "ducts"].reduce(withoutSection, state.fields);

@@ -11,9 +11,9 @@ import {
 import { conditionNames, conditionOf } from "./condition.ts";
 import { speedsTo, sweepOver } from "./curves.ts";
 import { descriptionOf } from "./description.ts";
-import { textsOf } from "./fields.ts";
+import { hasSection, textsOf } from "./fields.ts";
 import type { PlannerState } from "./state.ts";
-import { changed, type Run, variantText } from "./variants.ts";
+import { changed, missingPart, type Run, variantText } from "./variants.ts";
 
 /** The build as described, or a variant of it, as far as it could be solved. */
 export interface PlannedRun {
@@ -82,6 +82,11 @@ export function planOf(state: PlannerState): Planned {
   const runs = [first];
   const variants: Record<number, string> = {};
   for (const [i, variant] of state.variants.entries()) {
+    const missing = missingPart(variant.change, (section) => hasSection(state.fields, section));
+    if (missing !== undefined) {
+      variants[i] = `the build has no ${missing}`;
+      continue;
+    }
     const made = attempt(() => changed(variant, run));
     const solved = made.value === undefined ? made : attempt(() => solvedBeside(first, made.value as Run));
     if (made.value === undefined || faultyPart(solved.error) !== undefined) {

@@ -33,7 +33,9 @@ export function exampleState(start: string = FIRST_EXAMPLE): PlannerState {
   return { start, fields, condition: firstCondition, variants: firstVariants(fields), shownIn: {} };
 }
 
-const baseFields = (start: string): Fields => (Object.hasOwn(examples, start) ? fieldsOf(examples[start]) : {});
+// Read once: every edit compares with them.
+const bases = new Map(Object.entries(examples).map(([id, example]) => [id, fieldsOf(example)]));
+const baseFields = (start: string): Fields => bases.get(start) ?? {};
 
 /** What is laid beside a build before anybody chooses: the change that says most of those that it can have. */
 export function firstVariants(fields: Fields): readonly VariantState[] {

@@ -96,11 +96,15 @@ export function readVariant(text: string): VariantState | undefined {
   return change === undefined ? undefined : variantWith(change, text.slice(change.length + 1));
 }
 
-/** Whether a change means anything to a build that has these sections. */
-export function applies(change: ChangeName, has: (section: string) => boolean): boolean {
+/** The section that a change needs and a build lacks, going by which sections it has. */
+export function missingPart(change: ChangeName, has: (section: string) => boolean): string | undefined {
   const { needs } = changeOf(change);
-  return needs === undefined || has(needs);
+  return needs === undefined || has(needs) ? undefined : needs;
 }
+
+/** Whether a change means anything to a build that has these sections. */
+export const applies = (change: ChangeName, has: (section: string) => boolean) =>
+  missingPart(change, has) === undefined;
 
 /**
  * The run with the change made.
