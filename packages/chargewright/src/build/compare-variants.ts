@@ -72,20 +72,26 @@ function differences(a: OperatingPoint, b: OperatingPoint): Difference[] {
   }));
 }
 
+// A share that is written as 0.0 % is no cause.
+const NOTHING = 5e-4;
+
 /** The change of manifold density taken apart into its two causes: they multiply, as pressure over temperature does. */
 function densityReason(a: OperatingPoint, b: OperatingPoint): string {
   const [from, to] = [a.stations.manifold, b.stations.manifold];
   const whole = to.density.si / from.density.si - 1;
   const byTemperature = from.temperature.si / to.temperature.si - 1;
   const byPressure = to.pressure.si / from.pressure.si - 1;
-  if (Math.abs(whole) < 5e-4 && Math.abs(byTemperature) < 5e-4) return "as dense as before";
+  if (Math.abs(whole) < NOTHING && Math.abs(byTemperature) < NOTHING) return "as dense as before";
   const part = (share: number, cause: string) =>
     `${share < 0 ? "less " : ""}${share100(Math.abs(share))} from ${cause}`;
   const causes = [
     [byTemperature, byTemperature < 0 ? "the hotter charge" : "the cooler charge"],
     [byPressure, byPressure < 0 ? "the lower pressure" : "the higher pressure"],
   ] as const;
-  const told = [...causes].sort(([x], [y]) => y - x).map(([share, cause]) => part(share, cause));
+  const told = causes
+    .filter(([share]) => Math.abs(share) >= NOTHING)
+    .sort(([x], [y]) => y - x)
+    .map(([share, cause]) => part(share, cause));
   return `${share100(Math.abs(whole))} ${whole < 0 ? "thinner" : "denser"}: ${told.join(", ")}`;
 }
 
