@@ -166,7 +166,7 @@ describe.skipIf(executable === undefined)("the planner", () => {
 
   test("a value opens in its calculator with the state that gave it", async () => {
     const page = await open(PLANNER);
-    const cell = page.locator('[data-row="Blower and cooler: Blower power"] a').first();
+    const cell = page.locator('[data-row="Blower: Blower power"] a').first();
     const opened = await open((await cell.getAttribute("href")) as string);
     const shown = () => opened.locator('[data-result="shaftPower"] [data-value]').innerText();
     const power = solve(build, condition).blowerPower;

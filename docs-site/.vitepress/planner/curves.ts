@@ -1,22 +1,37 @@
 import { type Quantity, rpm, type Unit } from "@chargewright/quantities";
-import { type Sweep, type SweepChannel, sweep } from "chargewright/build";
+import { type Build, type Sweep, type SweepChannel, sweep } from "chargewright/build";
 import { scaleLinear } from "d3-scale";
 import { type Shown, shownUnit } from "./shown.ts";
 import type { Run } from "./variants.ts";
 
-/** What is drawn over engine speed, in the order of the charge air's way; from nought where nought means something. */
+interface Drawn {
+  readonly title: string;
+  /** Whether its axis begins at nought. */
+  readonly fromNought: boolean;
+  /** The section of the description without which there is nothing to draw. */
+  readonly needs?: keyof Build;
+}
+
+/** What is drawn over engine speed, in the order of the charge air's way. */
 export const channels = {
   boost: { title: "Boost", fromNought: true },
-  blowerOutTemperature: { title: "Blower discharge temperature", fromNought: false },
+  blowerOutTemperature: { title: "Blower discharge temperature", fromNought: false, needs: "blower" },
   manifoldTemperature: { title: "Manifold temperature", fromNought: false },
   manifoldDensity: { title: "Manifold density", fromNought: false },
   engineFlow: { title: "Air mass flow", fromNought: true },
-  blowerPower: { title: "Blower power", fromNought: true },
+  blowerPower: { title: "Blower power", fromNought: true, needs: "blower" },
   smokeLimitedFuel: { title: "Smoke-limited fuel", fromNought: true },
-} as const satisfies Partial<Record<SweepChannel, { title: string; fromNought: boolean }>>;
+} as const satisfies Partial<Record<SweepChannel, Drawn>>;
 
 export type DrawnChannel = keyof typeof channels;
 export const drawnChannels = Object.keys(channels) as DrawnChannel[];
+
+/** What can be drawn of a build. */
+export const channelsOf = (build: Build): readonly DrawnChannel[] =>
+  drawnChannels.filter((name) => {
+    const { needs }: Drawn = channels[name];
+    return needs === undefined || build[needs] !== undefined;
+  });
 
 // A governor's range begins at about a quarter of its speed; below that a blown engine does not pull.
 const LOWEST_SHARE = 0.25;

@@ -100,9 +100,13 @@ describe("the table of a point", () => {
 
   it("has only rows that some point has a value for", () => {
     const { ducts: _, ...open } = moorland;
-    const titles = (points: Parameters<typeof rowsFor>[0]) => rowsFor(points).map(({ title }) => title);
-    expect(titles([solve(open, condition)])).not.toContain("Ducts");
-    expect(titles([solve(open, condition), point])).toContain("Ducts");
+    const { blower: __, ...breathing } = open;
+    const titles = (...builds: (typeof moorland)[]) =>
+      rowsFor(builds.map((build) => ({ build, point: solve(build, condition) }))).map(({ title }) => title);
+    expect(titles(moorland)).toEqual(pointGroups.map(({ title }) => title));
+    expect(titles(open)).not.toContain("Ducts");
+    expect(titles(open, moorland)).toContain("Ducts");
+    expect(titles(breathing).join()).not.toMatch(/lower/);
   });
 });
 

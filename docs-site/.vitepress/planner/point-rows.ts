@@ -1,5 +1,5 @@
 import { fromSi, kPa, type Quantity } from "@chargewright/quantities";
-import type { OperatingPoint, Station } from "chargewright/build";
+import type { Build, OperatingPoint, Station } from "chargewright/build";
 
 /** A row of the table at one speed. */
 export interface PointRow {
@@ -12,6 +12,8 @@ export interface PointRow {
 /** Rows that belong together. */
 export interface PointGroup {
   readonly title: string;
+  /** The section of the description without which they say nothing. */
+  readonly needs?: keyof Build;
   readonly rows: readonly PointRow[];
 }
 
@@ -20,47 +22,45 @@ type Place = keyof OperatingPoint["stations"];
 const gauge = ({ stations: { ambient } }: OperatingPoint, { pressure }: Station) =>
   fromSi(pressure.si - ambient.pressure.si, kPa.gauge);
 
+/** The rows of a station, each with the name of the call that opens it where one does. */
 function station(
-  title: string,
   place: Place,
-  calls: { readonly temperature?: string; readonly density?: string } = {},
-) {
+  calls: { readonly [R in "pressure" | "temperature" | "density"]?: string } = {},
+): PointRow[] {
   const at = ({ stations }: OperatingPoint) => stations[place];
-  const called = (call: string | undefined) => (call === undefined ? {} : { call });
-  return {
-    title,
-    rows: [
-      {
-        label: "Pressure, absolute",
-        value: (point) => at(point).pressure,
-        ...(place === "ambient" ? { call: "ambientPressure" } : {}),
-      },
-      ...(place === "ambient"
-        ? []
-        : [{ label: "Pressure, gauge", value: (point: OperatingPoint) => gauge(point, at(point)) }]),
-      { label: "Temperature", value: (point) => at(point).temperature, ...called(calls.temperature) },
-      { label: "Density", value: (point) => at(point).density, ...called(calls.density) },
-    ],
-  } satisfies PointGroup;
+  const opened = (call: string | undefined) => (call === undefined ? {} : { call });
+  return [
+    { label: "Pressure, absolute", value: (point) => at(point).pressure, ...opened(calls.pressure) },
+    ...(place === "ambient"
+      ? []
+      : [{ label: "Pressure, gauge", value: (point: OperatingPoint) => gauge(point, at(point)) }]),
+    { label: "Temperature", value: (point) => at(point).temperature, ...opened(calls.temperature) },
+    { label: "Density", value: (point) => at(point).density, ...opened(calls.density) },
+  ];
 }
 
 /** All that the table says of an operating point, along the charge air's way and on to the road. */
 export const pointGroups: readonly PointGroup[] = [
-  station("Outside", "ambient", { density: "ambientDensity" }),
-  station("Before the blower", "blowerIn"),
-  station("Behind the blower", "blowerOut", { temperature: "dischargeTemperature" }),
-  station("Behind the cooler", "coolerOut", { temperature: "coolerOutletTemperature" }),
-  station("Manifold", "manifold", { density: "manifoldDensity" }),
+  { title: "Outside", rows: station("ambient", { pressure: "ambientPressure", density: "ambientDensity" }) },
+  { title: "Before the blower", needs: "blower", rows: station("blowerIn") },
+  { title: "Behind the blower", needs: "blower", rows: station("blowerOut", { temperature: "dischargeTemperature" }) },
+  {
+    title: "Behind the cooler",
+    needs: "cooler",
+    rows: station("coolerOut", { temperature: "coolerOutletTemperature" }),
+  },
+  { title: "Manifold", rows: station("manifold", { density: "manifoldDensity" }) },
   {
     title: "Air",
     rows: [
-      { label: "Through the blower", value: ({ massFlow }) => massFlow, call: "massFlow" },
+      { label: "Through the filter", value: ({ massFlow }) => massFlow, call: "massFlow" },
       { label: "Through the relief valve", value: ({ reliefFlow }) => reliefFlow },
       { label: "Into the engine", value: ({ engineFlow }) => engineFlow, call: "engineFlow" },
     ],
   },
   {
-    title: "Blower and cooler",
+    title: "Blower",
+    needs: "blower",
     rows: [
       { label: "Blower speed", value: ({ blowerSpeed }) => blowerSpeed },
       {
@@ -70,6 +70,12 @@ export const pointGroups: readonly PointGroup[] = [
       },
       { label: "Blower power", value: ({ blowerPower }) => blowerPower, call: "blowerPower" },
       { label: "Blower power over brake power", value: ({ blowerShare }) => blowerShare },
+    ],
+  },
+  {
+    title: "Cooler",
+    needs: "cooler",
+    rows: [
       { label: "Cooler effectiveness", value: (point) => point.coolerEffectiveness, call: "coolerEffectiveness" },
       { label: "Heat out of the charge", value: ({ coolerHeat }) => coolerHeat, call: "coolerHeat" },
     ],
@@ -111,6 +117,7 @@ export const pointGroups: readonly PointGroup[] = [
   },
   {
     title: "Ducts",
+    needs: "ducts",
     rows: [
       { label: "Mach number", value: ({ ductMach }) => ductMach, call: "ductMach" },
       { label: "Thrust at the end of a hose", value: ({ hoseEndThrust }) => hoseEndThrust, call: "hoseEndThrust" },
@@ -118,12 +125,13 @@ export const pointGroups: readonly PointGroup[] = [
   },
 ];
 
-/** The groups and rows for which some of the points have a value. */
-export function rowsFor(points: readonly OperatingPoint[]): readonly PointGroup[] {
-  return pointGroups
-    .map(({ title, rows }) => ({
-      title,
-      rows: rows.filter(({ value }) => points.some((point) => value(point) !== undefined)),
-    }))
-    .filter(({ rows }) => rows.length > 0);
+/** The groups and rows for which some of the points, each with the build that it is of, have a value. */
+export function rowsFor(
+  points: readonly { readonly point: OperatingPoint; readonly build: Build }[],
+): readonly PointGroup[] {
+  return pointGroups.flatMap((group) => {
+    const described = points.filter(({ build }) => group.needs === undefined || build[group.needs] !== undefined);
+    const rows = group.rows.filter(({ value }) => described.some(({ point }) => value(point) !== undefined));
+    return rows.length === 0 ? [] : [{ ...group, rows }];
+  });
 }
