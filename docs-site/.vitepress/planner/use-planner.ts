@@ -5,6 +5,7 @@ import { setFragment } from "../calculator/set-fragment.ts";
 import type { ConditionName } from "./condition.ts";
 import { fieldsOfText } from "./description.ts";
 import { OWN } from "./examples.ts";
+import { textsOf } from "./fields.ts";
 import { type Plan, planOf } from "./plan.ts";
 import { exampleState, firstVariants, type PlannerState, plannerFragment, readPlannerFragment } from "./state.ts";
 import type { VariantState } from "./variants.ts";
@@ -16,6 +17,8 @@ export function usePlanner() {
   // What stood there before another build took its place.
   const before = shallowRef<PlannerState>();
 
+  // Many parts show them, and each edit would compose them anew for each.
+  const texts = computed(() => textsOf(state.value.fields));
   const planned = computed(() => planOf(state.value));
   const plan = computed<Plan>((last) => planned.value.plan ?? last ?? (planOf(exampleState()).plan as Plan));
   const stale = computed(() => planned.value.plan === undefined);
@@ -72,6 +75,7 @@ export function usePlanner() {
   return {
     state,
     notice,
+    texts,
     plan,
     stale,
     link,
