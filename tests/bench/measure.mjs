@@ -2,7 +2,7 @@
 import { expected, operations, tasks } from "./tasks.mjs";
 
 const SLICE = 1e8;
-const SLICES = 5;
+const SLICES = 20;
 const name = process.argv[2] ?? "";
 const setUp = tasks[name];
 if (setUp === undefined) throw new Error(`there is no task "${name}"`);

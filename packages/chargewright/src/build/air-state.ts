@@ -1,10 +1,11 @@
 import { bracketedRoot } from "../numerics/bracketed-root.ts";
-import { commonRoot, type Slopes } from "../numerics/common-root.ts";
+import { commonRoot } from "../numerics/common-root.ts";
 import { dipBelowZero } from "../numerics/dip-below-zero.ts";
 import type { SiAirPath, SiBlower, SiEngine, SiSetting } from "./air-path.ts";
 import { type Delivery, deliver, deliverFrom } from "./delivery.ts";
 import { type Downstream, downstream, engineFlowOf } from "./downstream.ts";
 import { dropOf, type SiStation, station } from "./station.ts";
+import { extend, type Found, foresee, lose, type Trail } from "./trail.ts";
 
 /** A steady state of the whole path, in SI. */
 export interface SiAirState {
@@ -35,17 +36,6 @@ export interface NoState {
   readonly engineFlow: number;
 }
 
-interface Found {
-  readonly flow: number;
-  readonly discharge: number;
-}
-
-/** The states found last in a row of neighbours, newest first: from there the next one is foreseen. */
-export interface Trail {
-  found: readonly Found[];
-  slopes?: Slopes | undefined;
-}
-
 /**
  * The steady state, in which what the blower delivers less what the relief passes is what the engine swallows.
  *
@@ -56,14 +46,17 @@ export function airState(path: SiAirPath, setting: SiSetting, trail?: Trail): Si
   const ambient = station(setting.pressure, setting.temperature);
   const { blower } = path;
   if (blower === undefined) return drawn(path, setting, ambient, undefined);
-  return boostedNear(path, blower, setting, ambient, trail) ?? searched(path, setting, ambient);
+  const near = boostedNear(path, blower, setting, ambient, trail);
+  if (near !== undefined) return near;
+  if (trail !== undefined) lose(trail);
+  return searched(path, setting, ambient);
 }
 
 // Of the flow: what a point by itself is closed to, whose slopes somebody may take, and a point of a sweep.
 const CLOSED = 1e-13;
 const CLOSED_IN_SWEEP = 1e-11;
 // Nearer to no rise of pressure the flap around the blower may be open.
-const CLEAR_RISE = 1.01;
+const CLEAR_RISE = 1.003;
 
 /** A state with boost, sought from a neighbour or from what a blower without drops around it would do. */
 function boostedNear(
@@ -73,8 +66,9 @@ function boostedNear(
   ambient: SiStation,
   trail: Trail | undefined,
 ): SiAirState | undefined {
+  const foreseen = trail && foresee(trail);
   // The unknowns are sought as shares of these.
-  const near = foreseen(trail?.found ?? []) ?? usual(path.engine, blower, setting, ambient);
+  const near = foreseen?.near ?? usual(path.engine, blower, setting, ambient);
   const root = commonRoot(
     (x, y) => {
       const flow = x * near.flow;
@@ -97,25 +91,9 @@ function boostedNear(
   const { x, y, slopes } = root;
   // Where a hot leak runs away a second state lies above the first, at which more pressure is more surplus: none that lasts.
   if (!(slopes[0] * slopes[3] > slopes[1] * slopes[2])) return undefined;
-  if (trail !== undefined) {
-    trail.found = [{ flow: x * near.flow, discharge: y * near.discharge }, ...trail.found.slice(0, 2)];
-    trail.slopes = slopes;
-  }
+  const found = { flow: x * near.flow, discharge: y * near.discharge };
+  if (trail !== undefined) extend(trail, found, foreseen?.plain, slopes);
   return boosted(ambient, root.found.delivery, root.found.behind);
-}
-
-/** What follows on three numbers, newest first, or fewer, if they went on changing as they did: by shares of themselves. */
-function follows(last: number, before = last, first = (before * before) / last): number {
-  const share = last / before;
-  return share * share * share * first;
-}
-
-function foreseen([last, before, first]: readonly Found[]): Found | undefined {
-  if (last === undefined) return undefined;
-  return {
-    flow: follows(last.flow, before?.flow, first?.flow),
-    discharge: follows(last.discharge, before?.discharge, first?.discharge),
-  };
 }
 
 // The share of the swept volume that blowers deliver, and a rise of pressure above which there is boost.

@@ -19,9 +19,10 @@ import { engineAirFlow } from "../engine/engine-air-flow.ts";
 import { smokeLimitedFuel } from "../exhaust/smoke-limited-fuel.ts";
 import { given as show } from "../relation/refuse.ts";
 import { airPathOf, type SiAirPath, settingOf } from "./air-path.ts";
-import { airState, type SiAirState, type Trail } from "./air-state.ts";
+import { airState, type SiAirState } from "./air-state.ts";
 import { AMBIENT_CELSIUS, type Condition, readCondition, type SiCondition } from "./condition.ts";
 import type { Build } from "./description.ts";
+import { beginTrail, type Trail } from "./trail.ts";
 
 /** What a sweep can vary, each with the unit of its column. */
 export const sweepAxes = {
@@ -89,8 +90,7 @@ export function sweep(build: Build, condition: Condition, values: SweepValues): 
     values: new Float64Array(rows),
   }));
   const refused: number[] = [];
-  const trail: Trail = { found: [] };
-  const solveRow = (row: number, { path, si }: At) => {
+  const solveRow = (row: number, { path, si }: At, trail: Trail) => {
     const state = airState(path, settingOf(build, si), trail);
     if (!("manifold" in state)) {
       refused.push(row);
@@ -98,27 +98,29 @@ export function sweep(build: Build, condition: Condition, values: SweepValues): 
     }
     for (const result of results) result.values[row] = result.unit.fromSi(result.read(state, build));
   };
+  // The first point of each stretch along the last axis is a neighbour of the first of the stretch before.
+  const firsts = beginTrail();
+  // What each forecast missed by is nearly what it misses by at the same place of the stretch before.
+  const corrections: Trail["correction"][] = [];
   const walk = (at: At, axis: number, from: number): void => {
     const [name, each] = axes[axis] as [SweepAxis, readonly Quantity[]];
     const below = axes.slice(axis + 1).reduce((product, [, { length }]) => product * length, 1);
-    // Every other time backwards, so that each row lies beside the one solved before it.
-    const backwards = Math.floor(from / (below * each.length)) % 2 === 1;
-    for (let step = 0; step < each.length; step++) {
-      const k = backwards ? each.length - 1 - step : step;
-      const quantity = each[k] as Quantity;
+    let trail = firsts;
+    for (const [k, quantity] of each.entries()) {
       const row = from + k * below;
       const turned = turn[name](at, quantity.si);
-      (columns[axis] as (typeof columns)[number]).values.fill(
-        quantity.in(sweepAxes[name] as Unit<Kind>),
-        row,
-        row + below,
-      );
-      if (axis + 1 < axes.length) walk(turned, axis + 1, row);
-      else solveRow(row, turned);
+      columns[axis]?.values.fill(quantity.in(sweepAxes[name] as Unit<Kind>), row, row + below);
+      if (axis + 1 < axes.length) {
+        walk(turned, axis + 1, row);
+        continue;
+      }
+      trail.correction = corrections[k];
+      solveRow(row, turned, trail);
+      corrections[k] = trail.correction;
+      if (trail === firsts) trail = beginTrail(firsts);
     }
   };
   walk({ path: airPathOf(build), si: readCondition(build, condition) }, 0, 0);
-  refused.sort((a, b) => a - b);
   return {
     shape,
     axes: Object.fromEntries(
