@@ -702,6 +702,15 @@ describe("refusals", () => {
     expect(refused).toBeGreaterThan(3);
   });
 
+  test("a blower without any leak is refused at the pressure that its relation takes, not beyond", () => {
+    const { relief: _, ...rest } = readBuild(demo);
+    const blower = { ...(rest.blower as NonNullable<Build["blower"]>), leakCoefficient: one(0), driveRatio: one(6) };
+    const { message } = refusalOf(() => solve({ ...rest, blower }, { engineSpeed: "2800 rpm" }));
+    const [, ratio] = /delivers against, up to (\S+),/.exec(message) ?? [];
+    const [, most] = blowerOperation.inputs.dischargePressure.range;
+    expect(Number(ratio) * 90, message).toBeLessThan(1.2 * most);
+  });
+
   test("a car that stands has an operating point, without cooling and without economy", () => {
     const build = readBuild(demo);
     const standing = solve(build, { engineSpeed: "2000 rpm", roadSpeed: "0 km/h" });

@@ -1,3 +1,4 @@
+import { blowerOperation } from "../blower/blower-operation.ts";
 import { bracketedRoot } from "../numerics/bracketed-root.ts";
 import { commonRoot } from "../numerics/common-root.ts";
 import { dipBelowZero } from "../numerics/dip-below-zero.ts";
@@ -29,7 +30,7 @@ export interface SiAirState {
 
 /** Why there is no steady state. */
 export interface NoState {
-  /** The pressure ratio up to which the blower delivers at all at this speed. */
+  /** The pressure ratio up to which the blower delivers at this speed, or up to which it is known. */
   readonly greatestRatio: number;
   /** What it delivers there, and what the engine would swallow. */
   readonly blowerFlow: number;
@@ -58,6 +59,10 @@ const CLOSED_IN_SWEEP = 1e-11;
 // Nearer to no rise of pressure the flap around the blower may be open.
 const CLEAR_RISE = 1.003;
 
+// What the relation takes.
+const { range, unit } = blowerOperation.inputs.dischargePressure;
+const MOST_PRESSURE = unit.toSi(range[1]);
+
 /** A state with boost, sought from a neighbour or from what a blower without drops around it would do. */
 function boostedNear(
   path: SiAirPath,
@@ -74,7 +79,8 @@ function boostedNear(
       const flow = x * near.flow;
       const discharge = y * near.discharge;
       const inletPressure = ambient.pressure - dropOf(path.filter, flow, ambient.density);
-      if (!(flow > 0 && inletPressure > 0 && discharge > CLEAR_RISE * inletPressure)) return NOWHERE;
+      const clear = discharge > CLEAR_RISE * inletPressure && discharge <= MOST_PRESSURE;
+      if (!(flow > 0 && inletPressure > 0 && clear)) return NOWHERE;
       const delivery = deliverFrom(blower, setting, ambient, discharge, inletPressure);
       const behind = downstream(path, setting, flow, discharge, delivery.temperature);
       return {
@@ -133,12 +139,16 @@ function searched(path: SiAirPath, setting: SiSetting, ambient: SiStation): SiAi
   };
 }
 
-/** A pressure at which the engine draws more than is delivered, or the last at which the blower delivers at all. */
+/**
+ * A pressure at which the engine draws more than is delivered, or the last at which the blower delivers at all or that its
+ * relation takes.
+ */
 function firstDeficit(surplus: (pressure: number) => number, start: number): { pressure: number; deficit: boolean } {
   let before = start;
   let last = start;
+  const known = (pressure: number) => (pressure <= MOST_PRESSURE ? surplus(pressure) : Number.NaN);
   for (let pressure = start * STRIDE; ; pressure *= STRIDE) {
-    const value = surplus(pressure);
+    const value = known(pressure);
     if (value <= 0) return { pressure, deficit: true };
     if (Number.isNaN(value)) break;
     [before, last] = [last, pressure];
@@ -146,7 +156,7 @@ function firstDeficit(surplus: (pressure: number) => number, start: number): { p
   let [computable, not] = [last, last * STRIDE];
   for (let step = 0; step < 60; step++) {
     const middle = (computable + not) / 2;
-    const value = surplus(middle);
+    const value = known(middle);
     if (value <= 0) return { pressure: middle, deficit: true };
     if (Number.isNaN(value)) not = middle;
     else computable = middle;

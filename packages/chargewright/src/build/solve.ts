@@ -253,7 +253,7 @@ function refuse(
   const { driveRatio, boost } = nearestState(path, setting);
   throw new ChargewrightError(
     "no-solution",
-    `no operating point: at ${write(fromSi(setting.engineSpeed, rpm), { digits: 4 })} the blower stops delivering above a pressure ratio of ${greatestRatio.toPrecision(4)}, where it still gives ${write(excess, { digits: 3 })} more than the engine and the relief take; the nearest point is at a drive ratio of ${driveRatio.toPrecision(4)}, with a boost of ${write(fromSi(boost, kPa.gauge), { digits: 3 })}, and an open relief valve may have one`,
+    `no operating point: at ${write(fromSi(setting.engineSpeed, rpm), { digits: 4 })} the blower gives more than the engine and the relief take at every pressure ratio that it delivers against, up to ${greatestRatio.toPrecision(4)}, and there still ${write(excess, { digits: 3 })} more; the nearest point is at a drive ratio of ${driveRatio.toPrecision(4)}, with a boost of ${write(fromSi(boost, kPa.gauge), { digits: 3 })}, and an open relief valve may have one`,
     { relation: "solve", input: "driveRatio", value: blower?.driveRatio.si },
   );
 }
