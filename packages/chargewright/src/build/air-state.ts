@@ -53,9 +53,10 @@ export function airState(path: SiAirPath, setting: SiSetting, trail?: Trail): Si
   return searched(path, setting, ambient);
 }
 
-// Of the flow: what a point by itself is closed to, whose slopes somebody may take, and a point of a sweep.
+// Of the flow: what a point by itself is closed to, whose slopes somebody may take, and a point of a sweep. Leak and heat
+// follow the rise of pressure, so that less is left open where that is small.
 const CLOSED = 1e-13;
-const CLOSED_IN_SWEEP = 1e-11;
+const CLOSED_IN_SWEEP = 1e-10;
 // Nearer to no rise of pressure the flap around the blower may be open.
 const CLEAR_RISE = 1.003;
 
@@ -74,6 +75,7 @@ function boostedNear(
   const foreseen = trail && foresee(trail);
   // The unknowns are sought as shares of these.
   const near = foreseen?.near ?? usual(path.engine, blower, setting, ambient);
+  const rise = near.discharge / ambient.pressure - 1;
   const root = commonRoot(
     (x, y) => {
       const flow = x * near.flow;
@@ -91,7 +93,7 @@ function boostedNear(
       };
     },
     { x: 1, y: 1, slopes: trail?.slopes },
-    trail === undefined ? CLOSED : CLOSED_IN_SWEEP,
+    trail === undefined ? CLOSED : CLOSED_IN_SWEEP * Math.min(rise, 1),
   );
   if (root?.found.delivery === undefined) return undefined;
   const { x, y, slopes } = root;

@@ -18,7 +18,7 @@ import { blowerFlow } from "../blower/blower-flow.ts";
 import { engineAirFlow } from "../engine/engine-air-flow.ts";
 import { smokeLimitedFuel } from "../exhaust/smoke-limited-fuel.ts";
 import { given as show } from "../relation/refuse.ts";
-import { airPathOf, type SiAirPath, settingOf } from "./air-path.ts";
+import { airPathOf, type SiAirPath, type SiSetting, settingOf } from "./air-path.ts";
 import { airState, type SiAirState } from "./air-state.ts";
 import { AMBIENT_CELSIUS, type Condition, readCondition, type SiCondition } from "./condition.ts";
 import type { Build } from "./description.ts";
@@ -74,7 +74,8 @@ export interface Column {
 export type SweepValues = { readonly [A in SweepAxis]?: readonly Quantity<(typeof sweepAxes)[A]["kind"]>[] };
 
 /**
- * Solves a build over one or two axes, the rest of the condition staying.
+ * Solves a build over one or two axes, the rest of the condition staying. Each point is closed to 1e-10 of its flow; what
+ * follows from it agrees with `solve` to 1e-8.
  * @throws ChargewrightError naming an axis without values, with one of a wrong kind or out of its range, and what `solve` throws for the condition.
  */
 export function sweep(build: Build, condition: Condition, values: SweepValues): Sweep {
@@ -90,8 +91,8 @@ export function sweep(build: Build, condition: Condition, values: SweepValues): 
     values: new Float64Array(rows),
   }));
   const refused: number[] = [];
-  const solveRow = (row: number, { path, si }: At, trail: Trail) => {
-    const state = airState(path, settingOf(build, si), trail);
+  const solveRow = (row: number, { path, setting }: At, trail: Trail) => {
+    const state = airState(path, setting, trail);
     if (!("manifold" in state)) {
       refused.push(row);
       return;
@@ -120,7 +121,8 @@ export function sweep(build: Build, condition: Condition, values: SweepValues): 
       if (trail === firsts) trail = beginTrail(firsts);
     }
   };
-  walk({ path: airPathOf(build), si: readCondition(build, condition) }, 0, 0);
+  const si = readCondition(build, condition);
+  walk({ build, path: airPathOf(build), si, setting: settingOf(build, si) }, 0, 0);
   return {
     shape,
     axes: Object.fromEntries(
@@ -169,31 +171,36 @@ const ranges: { readonly [A in SweepAxis]: readonly [number, number] } = {
 };
 
 interface At {
+  readonly build: Build;
   readonly path: SiAirPath;
   readonly si: SiCondition;
+  readonly setting: SiSetting;
 }
+
+/** The same build in another condition. */
+const inCondition = (at: At, change: Partial<SiCondition>): At => {
+  const si = { ...at.si, ...change };
+  return { ...at, si, setting: settingOf(at.build, si) };
+};
 
 // What turning each axis changes, in SI.
 const turn: { readonly [A in SweepAxis]: (at: At, value: number) => At } = {
-  engineSpeed: ({ path, si }, engineSpeed) => {
-    const { distancePerTurn, roadSpeed } = si;
+  engineSpeed: (at, engineSpeed) => {
+    const { distancePerTurn, roadSpeed } = at.si;
     const turned = distancePerTurn === undefined ? roadSpeed : distancePerTurn * engineSpeed;
-    return { path, si: { ...si, engineSpeed, roadSpeed: turned } };
+    return inCondition(at, { engineSpeed, roadSpeed: turned });
   },
-  ambientTemperature: ({ path, si }, temperature) => ({ path, si: { ...si, temperature } }),
-  altitude: ({ path, si }, altitude) => ({
-    path,
-    si: { ...si, altitude, pressure: barometerFromAltitude.si({ altitude }).barometer },
-  }),
-  driveRatio: ({ path, si }, driveRatio) => ({
-    path: path.blower === undefined ? path : { ...path, blower: { ...path.blower, driveRatio } },
-    si,
-  }),
-  coolerEffectiveness: ({ path, si }, effectiveness) => ({
-    path: path.cooler === undefined ? path : { ...path, cooler: { ...path.cooler, effectiveness } },
-    si,
-  }),
-  reliefOpening: ({ path, si }, reliefOpening) => ({ path, si: { ...si, reliefOpening } }),
+  ambientTemperature: (at, temperature) => inCondition(at, { temperature }),
+  altitude: (at, altitude) => inCondition(at, { altitude, pressure: barometerFromAltitude.si({ altitude }).barometer }),
+  reliefOpening: (at, reliefOpening) => inCondition(at, { reliefOpening }),
+  driveRatio: (at, driveRatio) => {
+    const { path } = at;
+    return path.blower === undefined ? at : { ...at, path: { ...path, blower: { ...path.blower, driveRatio } } };
+  },
+  coolerEffectiveness: (at, effectiveness) => {
+    const { path } = at;
+    return path.cooler === undefined ? at : { ...at, path: { ...path, cooler: { ...path.cooler, effectiveness } } };
+  },
 };
 
 const read: { readonly [C in SweepChannel]: (state: SiAirState, build: Build) => number } = {
