@@ -24,7 +24,8 @@ const ratios = [
   [checked, "typed call", "at least 50: the fastest general library that checks at run time"],
   ["safe-units", "typed call", "at least 5: the fastest that checks at compile time only"],
   ["typed call with ±", "typed call", "no budget"],
-  ["operating point of a sweep, SI", "bare density and flow, SI", "at most 100"],
+  ["operating point of a sweep, SI", "density and flow by hand, SI", "at most 100"],
+  ["operating point of a sweep, SI", "density and flow by the bare kernels, SI", "no budget"],
   ["operating point by itself, SI", "operating point of a sweep, SI", "no budget"],
   [
     "log of a million rows, twelve channels by columns, SI",

@@ -79,7 +79,21 @@ export const tasks = {
         .over(to).value;
   },
 
-  "bare density and flow, SI": () => (x) => (((x + 80) * 1000) / (R * (300 + x))) * 0.02,
+  "density and flow by hand, SI": () => (x) => (((x + 80) * 1000) / (R * (300 + x))) * 0.02,
+
+  "density and flow by the bare kernels, SI": async () => {
+    const { airDensity, blowerFlow } = await ours();
+    return (x) => {
+      const { density } = airDensity.si({ pressure: (x + 80) * 1000, temperature: 300 + x });
+      return blowerFlow.si({
+        displacement: 0.62e-3,
+        engineSpeed: 40 + x,
+        driveRatio: 1.45,
+        volumetricEfficiency: 0.85,
+        inletDensity: density,
+      }).massFlow;
+    };
+  },
 
   // One of sixty along engine speed: the condition is read once, and each point is sought from the one before.
   "operating point of a sweep, SI": async () => {
