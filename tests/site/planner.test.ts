@@ -48,7 +48,8 @@ describe.skipIf(executable === undefined)("the planner", () => {
     await section(page, "blower").click();
     await field(page, "blower.driveRatio").fill("1.7");
     await expect.poll(() => fact(page, "A", "boost").innerText()).toBe(boostOf(driven("1.7")));
-    expect(await drawn(page, "boost", "A")).not.toBe(before);
+    // Charts and tables follow a frame later.
+    await expect.poll(() => drawn(page, "boost", "A")).not.toBe(before);
 
     const { channels } = sweep(driven("1.7"), condition, { engineSpeed: [rpm(2800)] });
     const chart = page.locator('[data-chart="boost"]');
