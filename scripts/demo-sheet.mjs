@@ -12,11 +12,10 @@ const full = { engineSpeed: "2800 rpm", fuelling: "limit" };
 const hot = { ...full, ambientTemperature: "35 °C" };
 const points = [solve(build, top), solve(build, full), solve(build, hot)];
 const { cooler: _, ...uncooled } = build;
-const [cooled, hotter] = compareVariants(
-  { name: "no cooler", build: uncooled, condition: full },
-  { name: "cooler", build, condition: full },
-  { name: "cooler, hot day", build, condition: hot },
-).variants;
+/** Why the cooler makes the charge denser, or thinner, in a condition. */
+const coolerAt = (condition) =>
+  compareVariants({ name: "no cooler", build: uncooled, condition }, { name: "cooler", build, condition }).variants[0]
+    .reason;
 
 const shown = (quantity, unit) =>
   quantity === undefined ? "" : write(unit === undefined ? quantity : quantity.to(unit), { digits: 4 });
@@ -43,7 +42,7 @@ const rows = [
   ["weakest margin", ({ limits: [weakest] }) => `${weakest.what} ${shown(weakest.margin)}`],
 ];
 const width = 34;
-const column = 26;
+const column = 36;
 const line = (cells) =>
   cells
     .map((cell, i) => cell.padEnd(i === 0 ? width : column))
@@ -52,7 +51,7 @@ const line = (cells) =>
 console.log(`\n${build.name}, worked sheet (chargewright ${version}); an invented build\n`);
 console.log(line(["", "cruise", "full load", "full load, hot day"]));
 for (const [what, read] of rows) console.log(line([what, ...points.map(read)]));
-console.log(`\nWhat the cooler does at full load: ${cooled.reason}; on the hot day: ${hotter.reason}`);
+console.log(`\nWhat the cooler does at full load: ${coolerAt(full)}; on the hot day: ${coolerAt(hot)}`);
 
 const { table, schedule, fallback, homing, cautions } = fuelLimit(build);
 const [rowsAt, columnsAt] = [
