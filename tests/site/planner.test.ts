@@ -157,11 +157,15 @@ describe.skipIf(executable === undefined)("the planner", () => {
 
   test("the fuel limit's files are the library's, beside their cautions", async () => {
     const page = await open(PLANNER);
-    const { table, schedule, cautions } = fuelLimit(build);
+    const { table, schedule, naturallyAspirated, cautions } = fuelLimit(build);
     expect(await downloaded(page, "fuel_limit.csv")).toBe(tableCsv(table, { name: "fuel_limit" }));
     expect(await downloaded(page, "limit_steps.csv")).toBe(
       tableCsv(schedule?.steps as NonNullable<typeof schedule>["steps"], { name: "limit_steps" }),
     );
+    const { unit, si } = naturallyAspirated;
+    const told = Number.parseFloat(await page.locator("[data-naturally-aspirated]").innerText());
+    expect(told).toBeLessThanOrEqual(unit.fromSi(si));
+    expect(told).toBeGreaterThan(0.99 * unit.fromSi(si));
     for (const caution of cautions) expect(await page.getByText(caution).isVisible()).toBe(true);
   });
 

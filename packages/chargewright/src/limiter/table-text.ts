@@ -1,5 +1,6 @@
 import { ChargewrightError, type Kind, kindFacts, Quantity, read, type Unit, write } from "@chargewright/quantities";
 import { version } from "../version.ts";
+import { cut } from "./cut.ts";
 import { type OperatingTable, operatingTable } from "./operating-table.ts";
 
 /** How a table is to be written. */
@@ -226,14 +227,6 @@ function numbersOf<K extends Kind>(given: OperatingTable<K>, options: TableTextO
     what:
       kind === "massPerStroke" ? "most fuel per stroke" : kind === "ratio" ? "steps from home" : kindFacts(kind).name,
   };
-}
-
-/** The number with so many significant digits, the rest cut off: a limit must never grow by being written down. */
-function cut(value: number, digits: number): number {
-  // To fifteen figures first: 12.3 may come back from SI as 12.299999999999999.
-  const [mantissa, exponent] = value.toExponential(14).split("e") as [string, string];
-  const sign = mantissa.startsWith("-") ? 1 : 0;
-  return Number(`${mantissa.slice(0, digits + 1 + sign)}e${exponent}`);
 }
 
 const float = (value: number) => `${/[.e]/.test(String(value)) ? value : `${value}.0`}f`;
