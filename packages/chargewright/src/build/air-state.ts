@@ -1,7 +1,6 @@
 import { blowerOperation } from "../blower/blower-operation.ts";
 import { bracketedRoot } from "../numerics/bracketed-root.ts";
 import { commonRoot } from "../numerics/common-root.ts";
-import { dipBelowZero } from "../numerics/dip-below-zero.ts";
 import type { SiAirPath, SiBlower, SiEngine, SiSetting } from "./air-path.ts";
 import { type Delivery, deliver, deliverFrom } from "./delivery.ts";
 import { type Downstream, downstream, engineFlowOf } from "./downstream.ts";
@@ -97,8 +96,6 @@ function boostedNear(
   );
   if (root?.found.delivery === undefined) return undefined;
   const { x, y, slopes } = root;
-  // Where a hot leak runs away a second state lies above the first, at which more pressure is more surplus: none that lasts.
-  if (!(slopes[0] * slopes[3] > slopes[1] * slopes[2])) return undefined;
   const found = { flow: x * near.flow, discharge: y * near.discharge };
   if (trail !== undefined) extend(trail, found, foreseen?.plain, slopes);
   return boosted(ambient, root.found.delivery, root.found.behind);
@@ -143,17 +140,17 @@ function searched(path: SiAirPath, setting: SiSetting, ambient: SiStation): SiAi
 
 /**
  * A pressure at which the engine draws more than is delivered, or the last at which the blower delivers at all or that its
- * relation takes.
+ * relation takes. There is one state at most: where the leak runs hot the delivery falls faster than what the engine still
+ * takes of the hotter air, so that the surplus crosses nought downwards only.
  */
 function firstDeficit(surplus: (pressure: number) => number, start: number): { pressure: number; deficit: boolean } {
-  let before = start;
   let last = start;
   const known = (pressure: number) => (pressure <= MOST_PRESSURE ? surplus(pressure) : Number.NaN);
   for (let pressure = start * STRIDE; ; pressure *= STRIDE) {
     const value = known(pressure);
     if (value <= 0) return { pressure, deficit: true };
     if (Number.isNaN(value)) break;
-    [before, last] = [last, pressure];
+    last = pressure;
   }
   let [computable, not] = [last, last * STRIDE];
   for (let step = 0; step < 60; step++) {
@@ -163,9 +160,7 @@ function firstDeficit(surplus: (pressure: number) => number, start: number): { p
     if (Number.isNaN(value)) not = middle;
     else computable = middle;
   }
-  // Close to its end the leak heats the air so much that the engine takes less of it again: the deficit may lie between.
-  const dip = dipBelowZero(surplus, before, computable);
-  return { pressure: dip ?? computable, deficit: dip !== undefined };
+  return { pressure: computable, deficit: false };
 }
 
 const STRIDE = 1.25;
