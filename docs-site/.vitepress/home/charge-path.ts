@@ -1,7 +1,8 @@
 import { type Quantity, withUncertainty, write } from "@chargewright/quantities";
-import { type AnyRelation, fragment } from "chargewright";
+import type { AnyRelation } from "chargewright";
 import { type OperatingPoint, readBuild, solve } from "chargewright/build";
 import description from "chargewright/examples/moorland-two-seater.json";
+import { callFragment } from "../calculator/call-fragment.ts";
 
 /** What can be changed on the home page; the rest is the demo build's. */
 export interface ChargePathInputs {
@@ -61,7 +62,6 @@ function stage({ calls }: OperatingPoint, opens: string, shown: readonly string[
   if (call === undefined) return [];
   const { relation, args } = call;
   const results = relation(args) as Readonly<Record<string, Quantity>>;
-  const texts = Object.fromEntries(Object.entries(args).map(([name, quantity]) => [name, write(quantity)]));
   return [
     {
       relation,
@@ -69,7 +69,7 @@ function stage({ calls }: OperatingPoint, opens: string, shown: readonly string[
         meaning: relation.outputs[name].meaning,
         text: told(results[name] as Quantity),
       })),
-      link: fragment({ texts }),
+      link: callFragment(call),
     },
   ];
 }
