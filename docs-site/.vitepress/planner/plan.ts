@@ -2,7 +2,7 @@ import { ChargewrightError } from "@chargewright/quantities";
 import {
   type Build,
   buildFaults,
-  compareVariants,
+  comparePoints,
   type OperatingPoint,
   readBuild,
   type Sweep,
@@ -57,12 +57,12 @@ export const letterOf = (place: number) => String.fromCharCode("A".charCodeAt(0)
 export function planOf(state: PlannerState): Planned {
   const none: Problems = { entries: {}, condition: {}, variants: {} };
   const description = descriptionOf(textsOf(state.fields));
-  const faults = buildFaults(description);
-  if (faults.length > 0) {
+  const build = attempt(() => readBuild(description)).value;
+  if (build === undefined) {
+    const faults = buildFaults(description);
     const entries = Object.fromEntries(faults.map(({ input, reason }) => [input ?? "", reason]));
     return { plan: undefined, problems: { ...none, entries } };
   }
-  const build = readBuild(description);
   const run = { build, condition: conditionOf(state.condition) };
   const speeds = speedsTo(build.engine.governedSpeed);
   const base = attempt(() => solve(build, run.condition));
@@ -109,9 +109,8 @@ export function planOf(state: PlannerState): Planned {
 
 /** The operating point of a variant, and why it differs from the first where that has one. */
 function solvedBeside(first: PlannedRun, run: Run): Partial<PlannedRun> {
-  if (first.point === undefined) return { point: solve(run.build, run.condition) };
-  const { variants } = compareVariants({ name: first.name, ...first.run }, { name: "", ...run });
-  return { point: variants[0]?.point, reason: variants[0]?.reason };
+  const point = solve(run.build, run.condition);
+  return first.point === undefined ? { point } : { point, reason: comparePoints(first.point, point).reason };
 }
 
 interface Attempt<T> {

@@ -44,9 +44,17 @@ export function compareVariants(base: Variant, ...others: readonly Variant[]): C
     base: { name: base.name, point },
     variants: others.map(({ name, build, condition }) => {
       const other = solve(build, condition);
-      return { name, point: other, differences: differences(point, other), reason: densityReason(point, other) };
+      return { name, point: other, ...comparePoints(point, other) };
     }),
   };
+}
+
+/** How an operating point differs from another, and why: for points that are solved already. */
+export function comparePoints(
+  from: OperatingPoint,
+  to: OperatingPoint,
+): Pick<ComparedVariant, "differences" | "reason"> {
+  return { differences: differences(from, to), reason: densityReason(from, to) };
 }
 
 function differences(a: OperatingPoint, b: OperatingPoint): Difference[] {

@@ -21,6 +21,7 @@ export type { Call } from "./call.ts";
 export {
   type ComparedVariant,
   type Comparison,
+  comparePoints,
   compareVariants,
   type Difference,
   type Variant,
