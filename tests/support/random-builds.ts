@@ -1,4 +1,4 @@
-import { type BuildDescription, type Condition, readBuild } from "chargewright/build";
+import type { BuildDescription, Condition } from "chargewright/build";
 import fc from "fast-check";
 
 const STEPS = 2 ** 20;
@@ -129,6 +129,3 @@ function runOf(s: Shares): Run {
 
 /** Random builds of every size, with and without each part, and a condition for each. */
 export const runs: fc.Arbitrary<Run> = shares.map(runOf);
-
-/** The same as a description that was read. */
-export const readRuns = runs.map(({ description, condition }) => ({ build: readBuild(description), condition }));

@@ -11,7 +11,7 @@ import { bracketedRoot } from "../numerics/bracketed-root.ts";
 import { cruiseFuel } from "../road/cruise-fuel.ts";
 import { roadLoad } from "../road/road-load.ts";
 import type { SiAirState } from "./air-state.ts";
-import { answers, type Call, callWith } from "./call.ts";
+import { answers, callWith, type Opened } from "./call.ts";
 import type { SiCondition } from "./condition.ts";
 import type { Build } from "./description.ts";
 import { inSi } from "./in-si.ts";
@@ -39,8 +39,6 @@ export interface Burning {
 }
 
 const KILOWATT = 1000;
-
-type Opened = <R>(called: { readonly results: R; readonly call: Call }, ...names: string[]) => R;
 
 /** The engine's own needs in SI, as the relation `fuel-power` takes them. */
 function needsOf(build: Build, { engineSpeed }: SiCondition, blowerPower: number) {

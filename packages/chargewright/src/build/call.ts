@@ -14,6 +14,9 @@ export interface Called<O extends OutputDeclarations> {
   readonly call: Call;
 }
 
+/** Takes down the call that gave values of a point, under their names, and hands its results on. */
+export type Opened = <R>(called: { readonly results: R; readonly call: Call }, ...names: string[]) => R;
+
 /**
  * Calls a relation with the numbers that a solution found.
  * @throws ChargewrightError as the relation does: a value out of its range is named with the relation and the input.

@@ -1,6 +1,5 @@
 import { ChargewrightError, type Kind, kindName, Quantity, read } from "@chargewright/quantities";
-import type { SiSetting } from "./air-path.ts";
-import { settingOf } from "./air-path.ts";
+import { type SiSetting, settingOf } from "./air-path.ts";
 import type { SiAirState } from "./air-state.ts";
 import { type Condition, type Given, readCondition } from "./condition.ts";
 import type { Build } from "./description.ts";

@@ -15,7 +15,7 @@ import { work } from "../relation/work.ts";
 import { airPathOf, faceOf, type SiAirPath, type SiSetting, settingOf } from "./air-path.ts";
 import { airState, type NoState, type SiAirState } from "./air-state.ts";
 import { type Burning, burn } from "./burning.ts";
-import { answers, type Call, callWith } from "./call.ts";
+import { answers, type Call, callWith, type Opened } from "./call.ts";
 import { type Condition, readCondition, type SiCondition } from "./condition.ts";
 import type { Build } from "./description.ts";
 import { inSi } from "./in-si.ts";
@@ -83,7 +83,7 @@ export function solve(build: Build, condition: Condition): OperatingPoint {
   const state = airState(path, setting);
   if (!("manifold" in state)) return refuse(build, path, setting, state);
   const calls: Record<string, Call> = {};
-  const opened = <R>({ results, call }: { readonly results: R; readonly call: Call }, ...names: string[]): R => {
+  const opened: Opened = ({ results, call }, ...names) => {
     for (const name of names) calls[name] = call;
     return results;
   };
@@ -170,8 +170,6 @@ export function solve(build: Build, condition: Condition): OperatingPoint {
     si: state,
   };
 }
-
-type Opened = <R>(called: { readonly results: R; readonly call: Call }, ...names: string[]) => R;
 
 function openBlower(
   { blower }: SiAirPath,
