@@ -1,5 +1,6 @@
 import { degC, gPerS, kW, Nm, one } from "@chargewright/quantities";
 import { dryAirGasConstant, KAPPA, R_DRY_AIR, ratioOfSpecificHeats } from "../air/constants.ts";
+import { pi } from "../relation/circle.ts";
 import type { SiInputs } from "../relation/declaration.ts";
 import { relation } from "../relation/relation.ts";
 import { clearanceFlowFunction, deliveredShare, greatestColdLeak, leakArea, leakVolumeFlow } from "./clearance-flow.ts";
@@ -18,7 +19,6 @@ import {
   LOSS_SHARE_TO_AIR,
   leakCoefficient,
   lossShareToAir,
-  pi,
   SPEED_LOSS_KPA,
   SPEED_LOSS_RPM,
   STEADY_LOSS_KPA,

@@ -1,4 +1,5 @@
 import { kPa, kW, Nm } from "@chargewright/quantities";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
 import {
   blowerSpeed,
@@ -7,7 +8,6 @@ import {
   driveCaution,
   handbookDifference,
   inletPressure,
-  pi,
   risingPressure,
   SPEED_LOSS_KPA,
   SPEED_LOSS_RPM,

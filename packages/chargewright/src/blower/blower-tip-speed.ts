@@ -1,6 +1,7 @@
 import { mPerS, one, rpm } from "@chargewright/quantities";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
-import { blowerSpeed, clearanceCaution, driveCaution, pi, rotorDiameter } from "./shared-inputs.ts";
+import { blowerSpeed, clearanceCaution, driveCaution, rotorDiameter } from "./shared-inputs.ts";
 
 const TIP_SPEED_LIMIT = 38.1;
 

@@ -1,5 +1,5 @@
 import { degC, kgPerM3, kPa, litrePerRev, mm, one, rpm } from "@chargewright/quantities";
-import type { Assumption, ConstantDeclaration, InputDeclaration } from "../relation/declaration.ts";
+import type { Assumption, InputDeclaration } from "../relation/declaration.ts";
 
 // A property read at load time would keep every input that has this unit in a bundle that uses none of them.
 const differenceKPa = /* @__PURE__ */ (() => kPa.difference)();
@@ -177,12 +177,6 @@ export const speedLossSpeed = /* @__PURE__ */ input({
   default: { value: SPEED_LOSS_RPM, because: "the speed that the loss in the ports is stated for" },
   example: "12000 rpm",
 });
-
-export const pi = {
-  value: Math.PI,
-  unit: "",
-  meaning: "circumference of a circle over its diameter",
-} as const satisfies ConstantDeclaration;
 
 type Pressures = { readonly inletPressure: number; readonly dischargePressure: number };
 

@@ -1,8 +1,9 @@
 import { deg, mm } from "@chargewright/quantities";
 import { bracketedRoot } from "../numerics/bracketed-root.ts";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
 import { openBeltLean, openBeltLength } from "./open-belt.ts";
-import { degrees, drivenDiameter, driverDiameter, guardCaution, pi } from "./shared-inputs.ts";
+import { degrees, drivenDiameter, driverDiameter, guardCaution } from "./shared-inputs.ts";
 
 /** The distance at which an open belt of this length is straight. */
 function centreDistanceFor(length: number, driverDiameter: number, drivenDiameter: number): number {

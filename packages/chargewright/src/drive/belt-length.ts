@@ -1,7 +1,8 @@
 import { deg, mm } from "@chargewright/quantities";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
 import { openBeltLean, openBeltLength, openBeltSpan } from "./open-belt.ts";
-import { degrees, drivenDiameter, driverDiameter, guardCaution, pi } from "./shared-inputs.ts";
+import { degrees, drivenDiameter, driverDiameter, guardCaution } from "./shared-inputs.ts";
 
 /**
  * Length of an open belt around two pulleys, its wrap on each, and its free span.

@@ -1,6 +1,7 @@
 import { mm, mPerS, N, rpm } from "@chargewright/quantities";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
-import { guardCaution, massPerLength, pi, throwCaution } from "./shared-inputs.ts";
+import { guardCaution, massPerLength, throwCaution } from "./shared-inputs.ts";
 
 /**
  * Speed of a belt and the tension that its own mass takes up in running round the pulleys.

@@ -1,6 +1,7 @@
 import { kgPerM3, MPa, mm, mPerS, one, rpm } from "@chargewright/quantities";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
-import { guardCaution, pi } from "./shared-inputs.ts";
+import { guardCaution } from "./shared-inputs.ts";
 
 const PERMITTED_STRESS_MPA = 6.9;
 

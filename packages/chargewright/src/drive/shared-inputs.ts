@@ -1,5 +1,5 @@
 import { deg, kgPerM, mm, mPerS, N, one } from "@chargewright/quantities";
-import type { Declaration, InputDeclaration, InputDeclarations, OutputDeclarations } from "../relation/declaration.ts";
+import type { InputDeclaration } from "../relation/declaration.ts";
 
 const input = <const D extends InputDeclaration>(declared: D): D => declared;
 
@@ -67,14 +67,6 @@ export const standingTension = /* @__PURE__ */ input({
   range: [0.1, 100000],
   example: "250 ± 25 N",
 });
-
-type Constants = NonNullable<Declaration<string, InputDeclarations, OutputDeclarations>["constants"]>;
-
-export const pi: Constants[string] = {
-  value: Math.PI,
-  unit: "",
-  meaning: "circumference of a circle over its diameter",
-};
 
 /** Degrees of a wrap for bounds, from radians. */
 export const degrees = (angle: number): number => deg.fromSi(angle);

@@ -1,6 +1,6 @@
 import { deg, kgPerM3, kPa, mm, mPerS, N } from "@chargewright/quantities";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
-import { pi } from "./shared-inputs.ts";
 
 /**
  * Force with which pressure and moving air push a bend outwards.

@@ -1,6 +1,7 @@
 import { deg, one } from "@chargewright/quantities";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
-import { FRICTION_FACTOR, pi, smoothPipe } from "./shared-inputs.ts";
+import { FRICTION_FACTOR, smoothPipe } from "./shared-inputs.ts";
 
 /**
  * Loss coefficient of a smooth bend of any angle and radius, its own wall friction included.

@@ -1,8 +1,9 @@
 import { degC, kPa, one } from "@chargewright/quantities";
 import { dryAirGasConstant, GAMMA, R_DRY_AIR, ratioOfSpecificHeats } from "../air/constants.ts";
 import { bracketedRoot } from "../numerics/bracketed-root.ts";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
-import { airMassFlow, bore, hotPipeCaution, inletPressure, inletTemperature, pi } from "./shared-inputs.ts";
+import { airMassFlow, bore, hotPipeCaution, inletPressure, inletTemperature } from "./shared-inputs.ts";
 
 /**
  * Pressure drop of a run of pipe whose air expands on the way: adiabatic flow with friction (Fanno).

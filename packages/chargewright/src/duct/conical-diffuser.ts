@@ -1,4 +1,5 @@
 import { deg, kPa, mm, mPerS, one } from "@chargewright/quantities";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
 import {
   areaRatioStep,
@@ -7,7 +8,6 @@ import {
   FRICTION_FACTOR,
   largeBore,
   massFlow,
-  pi,
   smallBore,
   smoothPipe,
 } from "./shared-inputs.ts";

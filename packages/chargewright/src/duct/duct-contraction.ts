@@ -1,6 +1,7 @@
 import { deg, kPa, mm, mPerS, one } from "@chargewright/quantities";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
-import { areaRatioStep, boresDiffer, density, massFlow, pi } from "./shared-inputs.ts";
+import { areaRatioStep, boresDiffer, density, massFlow } from "./shared-inputs.ts";
 
 /**
  * Loss and static pressure change where a duct narrows, with a step or a cone.

@@ -1,5 +1,6 @@
 import { kPa, m, mPerS, one } from "@chargewright/quantities";
 import { dryAirGasConstant, GAMMA, R_DRY_AIR, ratioOfSpecificHeats } from "../air/constants.ts";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
 import { frictionFactor } from "./friction-factor.ts";
 import { reynoldsNumber } from "./reynolds-number.ts";
@@ -12,7 +13,6 @@ import {
   hotPipeCaution,
   inletPressure,
   inletTemperature,
-  pi,
   ROUGHNESS_MM,
   roughness,
   roughnessWithinBore,

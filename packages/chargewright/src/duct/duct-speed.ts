@@ -1,7 +1,8 @@
 import { kgPerM3, kPa, mPerS, one } from "@chargewright/quantities";
 import { dryAirGasConstant, GAMMA, R_DRY_AIR, ratioOfSpecificHeats } from "../air/constants.ts";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
-import { airMassFlow, bore, hotPipeCaution, inletPressure, inletTemperature, pi } from "./shared-inputs.ts";
+import { airMassFlow, bore, hotPipeCaution, inletPressure, inletTemperature } from "./shared-inputs.ts";
 
 /**
  * Speed, Mach number and dynamic pressure of the air in a round duct.

@@ -1,6 +1,7 @@
 import { kPa, mPerS, one } from "@chargewright/quantities";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
-import { bore, density, hotPipeCaution, massFlow, pi } from "./shared-inputs.ts";
+import { bore, density, hotPipeCaution, massFlow } from "./shared-inputs.ts";
 
 /**
  * Loss of total pressure in a bend, an entrance, an exit or any other fitting, from its loss coefficient.

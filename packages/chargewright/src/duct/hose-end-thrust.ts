@@ -1,6 +1,6 @@
 import { kPa, mm, N, one } from "@chargewright/quantities";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
-import { pi } from "./shared-inputs.ts";
 
 const FRICTION = 0.2;
 const RESERVE = 3;

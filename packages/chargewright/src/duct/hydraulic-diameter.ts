@@ -1,6 +1,6 @@
 import { mm, mm2 } from "@chargewright/quantities";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
-import { pi } from "./shared-inputs.ts";
 
 /**
  * Hydraulic diameter of a rectangular duct, for Reynolds number and friction, and the round bore of the same area.

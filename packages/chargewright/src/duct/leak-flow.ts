@@ -1,8 +1,8 @@
 import { degC, gPerS, kPa, mm, one } from "@chargewright/quantities";
 import { dryAirGasConstant, ratioOfSpecificHeats } from "../air/constants.ts";
 import { CRITICAL_RATIO, flowFunction, nozzleFlow } from "../air/nozzle-flow.ts";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
-import { pi } from "./shared-inputs.ts";
 
 const DISCHARGE_COEFFICIENT = 0.7;
 

@@ -1,6 +1,7 @@
 import { one } from "@chargewright/quantities";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
-import { bore, massFlow, pi, VISCOSITY_UPAS, viscosity } from "./shared-inputs.ts";
+import { bore, massFlow, VISCOSITY_UPAS, viscosity } from "./shared-inputs.ts";
 
 /**
  * Reynolds number of the flow in a round duct, from its mass flow.

@@ -1,5 +1,5 @@
 import { degC, gPerS, kgPerM3, kPa, mm, one, uPaS } from "@chargewright/quantities";
-import type { Assumption, ConstantDeclaration, InputDeclaration, OutputDeclaration } from "../relation/declaration.ts";
+import type { Assumption, InputDeclaration, OutputDeclaration } from "../relation/declaration.ts";
 import { LAMINAR, TURBULENT } from "./colebrook.ts";
 
 export const ROUGHNESS_MM = 0.0025;
@@ -137,12 +137,6 @@ export const smoothPipe = {
   because: "smooth pipe at Reynolds numbers from 20 000 to 100 000",
   source: "colebrook-1939",
 } as const satisfies Assumption;
-
-export const pi = {
-  value: Math.PI,
-  unit: "",
-  meaning: "circumference over diameter of a circle",
-} as const satisfies ConstantDeclaration;
 
 /** What `sigma` stands for where the bore changes. */
 export const areaRatioStep = { unit: "", meaning: "area of the narrower pipe over that of the wider one" } as const;

@@ -1,4 +1,5 @@
 import { kPa, m, mPerS, one } from "@chargewright/quantities";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
 import { frictionFactor } from "./friction-factor.ts";
 import { reynoldsNumber } from "./reynolds-number.ts";
@@ -9,7 +10,6 @@ import {
   frictionEquations,
   frictionOutputs,
   massFlow,
-  pi,
   ROUGHNESS_MM,
   roughness,
   roughnessWithinBore,

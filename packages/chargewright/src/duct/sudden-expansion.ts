@@ -1,6 +1,7 @@
 import { kPa, mPerS, one } from "@chargewright/quantities";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
-import { areaRatioStep, boresDiffer, density, largeBore, massFlow, pi, smallBore } from "./shared-inputs.ts";
+import { areaRatioStep, boresDiffer, density, largeBore, massFlow, smallBore } from "./shared-inputs.ts";
 
 /**
  * Loss and static pressure change where a duct widens with a step (Borda, Carnot).

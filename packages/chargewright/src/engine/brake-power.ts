@@ -1,6 +1,7 @@
 import { kW, Nm } from "@chargewright/quantities";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
-import { engineSpeed, pi } from "./shared-inputs.ts";
+import { engineSpeed } from "./shared-inputs.ts";
 
 /**
  * Power of a shaft from torque and speed.

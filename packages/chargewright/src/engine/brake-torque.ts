@@ -1,6 +1,7 @@
 import { Nm } from "@chargewright/quantities";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
-import { brakePower, engineSpeed, pi } from "./shared-inputs.ts";
+import { brakePower, engineSpeed } from "./shared-inputs.ts";
 
 /**
  * Torque of a shaft from power and speed.

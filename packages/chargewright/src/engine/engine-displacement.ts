@@ -1,6 +1,6 @@
 import { cm3, litre, mm, one } from "@chargewright/quantities";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
-import { pi } from "./shared-inputs.ts";
 
 /**
  * Displacement of an engine from bore, stroke and number of cylinders.

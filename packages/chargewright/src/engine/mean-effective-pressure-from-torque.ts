@@ -1,6 +1,7 @@
 import { bar, Nm } from "@chargewright/quantities";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
-import { displacement, pi, REVOLUTIONS_PER_CYCLE, revolutionsPerCycle, wholeCycle } from "./shared-inputs.ts";
+import { displacement, REVOLUTIONS_PER_CYCLE, revolutionsPerCycle, wholeCycle } from "./shared-inputs.ts";
 
 /**
  * Mean effective pressure from torque and displacement; speed plays no part.

@@ -1,11 +1,11 @@
 import { bar, Nm } from "@chargewright/quantities";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
 import { brakeTorque } from "./brake-torque.ts";
 import {
   brakePower,
   displacement,
   engineSpeed,
-  pi,
   REVOLUTIONS_PER_CYCLE,
   revolutionsPerCycle,
   wholeCycle,

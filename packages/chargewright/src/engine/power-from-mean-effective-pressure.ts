@@ -1,10 +1,10 @@
 import { kW, Nm } from "@chargewright/quantities";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
 import {
   displacement,
   engineSpeed,
   meanEffectivePressure,
-  pi,
   REVOLUTIONS_PER_CYCLE,
   revolutionsPerCycle,
   wholeCycle,

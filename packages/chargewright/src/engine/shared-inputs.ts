@@ -1,5 +1,5 @@
 import { bar, degC, kPa, kW, litre, MJPerKg, one, rpm } from "@chargewright/quantities";
-import type { Assumption, ConstantDeclaration, InputDeclaration } from "../relation/declaration.ts";
+import type { Assumption, InputDeclaration } from "../relation/declaration.ts";
 
 /** Revolutions per intake stroke that are taken where nothing is said. */
 export const REVOLUTIONS_PER_CYCLE = 2;
@@ -123,4 +123,3 @@ export const heatingValue = {
 } as const satisfies InputDeclaration<"heatingValue">;
 
 /** The circle constant, which an equation cannot name by itself. */
-export const pi = { value: Math.PI, unit: "", meaning: "circle constant" } as const satisfies ConstantDeclaration;

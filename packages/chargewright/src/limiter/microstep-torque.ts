@@ -1,6 +1,6 @@
 import { mNm, one } from "@chargewright/quantities";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
-import { pi } from "./shared-inputs.ts";
 
 /**
  * Torque that the first microstep brings, and how many must be given before friction lets the rotor move.

@@ -1,8 +1,8 @@
 import { mNm, N } from "@chargewright/quantities";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
 import { restInputs, roomToTurn, threadFriction, threadInputs } from "./screw-inputs.ts";
 import { screwRaisingTorque } from "./screw-raising-torque.ts";
-import { pi } from "./shared-inputs.ts";
 
 /**
  * Force that a motor's torque gives through a screw; undoes `screwRaisingTorque`.

@@ -1,4 +1,5 @@
 import { mNm, one } from "@chargewright/quantities";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
 import {
   COLLAR_DIAMETER_MM,
@@ -10,7 +11,6 @@ import {
   threadFriction,
   threadInputs,
 } from "./screw-inputs.ts";
-import { pi } from "./shared-inputs.ts";
 
 const LEAST_FRICTION = 0.1;
 

@@ -1,4 +1,5 @@
 import { mNm, one, percent } from "@chargewright/quantities";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
 import {
   COLLAR_DIAMETER_MM,
@@ -12,7 +13,6 @@ import {
   threadFriction,
   threadInputs,
 } from "./screw-inputs.ts";
-import { pi } from "./shared-inputs.ts";
 
 /**
  * Torque to drive a screw against its load, its efficiency, and whether it locks by itself.

@@ -1,5 +1,5 @@
 import { mm } from "@chargewright/quantities";
-import type { ConstantDeclaration, InputDeclaration } from "../relation/declaration.ts";
+import type { InputDeclaration } from "../relation/declaration.ts";
 
 export const BACKLASH_MM = 0.1;
 
@@ -19,9 +19,3 @@ export const backlash = {
   default: { value: BACKLASH_MM, spread: [0.05, 0.2], because: "an ordinary nut, from memory: measure it" },
   example: "0.1 mm",
 } as const satisfies InputDeclaration<"length">;
-
-export const pi = {
-  value: Math.PI,
-  unit: "",
-  meaning: "ratio of circumference to diameter",
-} as const satisfies ConstantDeclaration;

@@ -1,6 +1,7 @@
 import { mm, mm2 } from "@chargewright/quantities";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
-import { flatOrConicalSeat, pi, seatAngle, seatDiameter, usefulLift } from "./shared-inputs.ts";
+import { flatOrConicalSeat, seatAngle, seatDiameter, usefulLift } from "./shared-inputs.ts";
 
 /**
  * Flow area of a poppet valve at a given lift.

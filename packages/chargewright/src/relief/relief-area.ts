@@ -1,6 +1,7 @@
 import { mm, mm2 } from "@chargewright/quantities";
 import { dryAirGasConstant, ratioOfSpecificHeats } from "../air/constants.ts";
 import { flowFunction, nozzleFlow } from "../air/nozzle-flow.ts";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
 import {
   bypassFlow,
@@ -13,7 +14,6 @@ import {
   nozzleEquations,
   nozzleSteps,
   overboostCaution,
-  pi,
   relativeDrop,
   upstreamPressure,
   upstreamTemperature,

@@ -1,6 +1,7 @@
 import { kPa, mm, N, NPerMm } from "@chargewright/quantities";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
-import { pi, usefulLift } from "./shared-inputs.ts";
+import { usefulLift } from "./shared-inputs.ts";
 
 /**
  * Spring of a relief valve: preload for the pressure at which it begins to open, and the pressure at a wanted lift.

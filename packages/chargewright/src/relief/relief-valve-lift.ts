@@ -1,5 +1,6 @@
 import { mm, mm2, one } from "@chargewright/quantities";
 import { dryAirGasConstant, ratioOfSpecificHeats } from "../air/constants.ts";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
 import { reliefArea } from "./relief-area.ts";
 import {
@@ -12,7 +13,6 @@ import {
   nozzleEquations,
   nozzleSteps,
   overboostCaution,
-  pi,
   seatAngle,
   seatDiameter,
   upstreamPressure,

@@ -1,5 +1,5 @@
 import { deg, degC, gPerS, kPa, mm, one } from "@chargewright/quantities";
-import type { ConstantDeclaration, InputDeclaration, OutputDeclaration } from "../relation/declaration.ts";
+import type { InputDeclaration, OutputDeclaration } from "../relation/declaration.ts";
 
 export const DISCHARGE_COEFFICIENT = 0.6;
 export const DELIVERY_SLOPE = 0.4;
@@ -113,12 +113,6 @@ export const idealFlowFunction = {
   unit: one,
   meaning: "flow function of the ideal nozzle",
 } as const satisfies OutputDeclaration<"ratio">;
-
-export const pi = {
-  value: Math.PI,
-  unit: "",
-  meaning: "circumference over diameter of a circle",
-} as const satisfies ConstantDeclaration;
 
 /** What `r_c` stands for wherever it is a step. */
 export const criticalRatioStep = { unit: "", meaning: "pressure ratio at which an ideal nozzle chokes" } as const;

@@ -1,4 +1,5 @@
 import { inch, m, mm, one, percent } from "@chargewright/quantities";
+import { pi } from "../relation/circle.ts";
 import { relation } from "../relation/relation.ts";
 
 const ROLLING_SHARE = 3.05 / Math.PI;
@@ -60,7 +61,7 @@ export const tyreCircumference = /* @__PURE__ */ relation({
     freeCircumference: { symbol: "U_0", unit: m, meaning: "circumference of the unloaded tyre" },
     rollingCircumference: { symbol: "U", unit: m, meaning: "distance rolled in one turn" },
   },
-  constants: { pi: { value: Math.PI, unit: "", meaning: "ratio of a circle's circumference to its diameter" } },
+  constants: { pi },
   equations: ["D = D_r + 2 * h * W", "U_0 = pi * D", "U = f * U_0"],
   sources: ["truck-equation-page", "tyre-rolling-circumference"],
   assumes: ["Metric size marking with the aspect ratio in percent; the size as marked, not as measured."],
