@@ -1,5 +1,5 @@
 import { ChargewrightError, type Quantity, type Unit, writeNumber } from "@chargewright/quantities";
-import { cut, type OperatingTable, tableC, tableCsv, tableJson } from "chargewright";
+import { cutToDigits, type OperatingTable, tableC, tableCsv, tableJson } from "chargewright";
 import { type FuelLimit, fuelLimit } from "chargewright/build";
 import { type Shown, shownUnit } from "./shown.ts";
 import type { Run } from "./variants.ts";
@@ -26,7 +26,7 @@ const DIGITS = 3;
 
 /** A limit in words, cut as in its table. */
 export const cutText = ({ si, unit }: Quantity<"massPerStroke">): string =>
-  `${writeNumber(cut(unit.fromSi(si), DIGITS))} ${unit.label}`;
+  `${writeNumber(cutToDigits(unit.fromSi(si), DIGITS))} ${unit.label}`;
 
 export const shownTable = (table: OperatingTable, shown: Shown): ShownTable =>
   JSON.parse(tableJson(table, { ...options("shown", table, shown), digits: DIGITS }));

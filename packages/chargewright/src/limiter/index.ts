@@ -2,7 +2,7 @@ export { actuatorFuelResolution } from "./actuator-fuel-resolution.ts";
 export { actuatorMoveTime } from "./actuator-move-time.ts";
 export { actuatorStepLength } from "./actuator-step-length.ts";
 export { actuatorTravel } from "./actuator-travel.ts";
-export { cut } from "./cut.ts";
+export { cutToDigits } from "./cut-to-digits.ts";
 export { fallbackFuel } from "./fallback-fuel.ts";
 export { homingSteps } from "./homing-steps.ts";
 export {

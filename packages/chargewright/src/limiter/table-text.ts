@@ -1,6 +1,6 @@
 import { ChargewrightError, type Kind, kindFacts, Quantity, read, type Unit, write } from "@chargewright/quantities";
 import { version } from "../version.ts";
-import { cut } from "./cut.ts";
+import { cutToDigits } from "./cut-to-digits.ts";
 import { type OperatingTable, operatingTable } from "./operating-table.ts";
 
 /** How a table is to be written. */
@@ -222,7 +222,9 @@ function numbersOf<K extends Kind>(given: OperatingTable<K>, options: TableTextO
     name,
     pressure: table.pressure.map((each) => Number(write(each, { unit: pressureUnit, digits: "all" }).split(" ")[0])),
     speed: table.speed.map((each) => Number(write(each, { unit: speedUnit, digits: "all" }).split(" ")[0])),
-    values: table.values.map((cells) => cells.map((each) => cut(each.to(valueUnit).unit.fromSi(each.si), digits))),
+    values: table.values.map((cells) =>
+      cells.map((each) => cutToDigits(each.to(valueUnit).unit.fromSi(each.si), digits)),
+    ),
     units: { pressure: pressureUnit.label, speed: speedUnit.label, values: valueUnit.label },
     what:
       kind === "massPerStroke" ? "most fuel per stroke" : kind === "ratio" ? "steps from home" : kindFacts(kind).name,
